@@ -1,0 +1,3 @@
+/** The batch log, and what it adds up to. */
+@org.jspecify.annotations.NullMarked
+package stillroom.formulary.batch;

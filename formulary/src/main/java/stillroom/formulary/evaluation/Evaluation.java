@@ -1,0 +1,22 @@
+package stillroom.formulary.evaluation;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * The whole judgement.
+ *
+ * @param asOf the day whose law was asked
+ * @param lawRecordedOn the newest day on which the rule tables were read
+ * @param findings weightiest first
+ */
+public record Evaluation(
+        LocalDate asOf, String market, LocalDate lawRecordedOn, Figures figures, Composition composition, List<Finding> findings) {
+    public Evaluation {
+        findings = List.copyOf(findings);
+    }
+
+    public List<Finding> warnings() {
+        return findings.stream().filter(f -> f.kind().isWarning()).toList();
+    }
+}

@@ -1,0 +1,28 @@
+package stillroom.formulary.evaluation;
+
+import java.util.List;
+import java.util.Optional;
+import stillroom.formulary.formula.Brief;
+import stillroom.formulary.formula.Phase;
+import stillroom.formulary.quantity.Interval;
+
+/**
+ * What is judged: a draft, a kept version, or what was really made. One function judges all three.
+ *
+ * @param brief what the product is meant to be
+ * @param portions as added, in working order; their shares need not add up to 1 in a draft
+ * @param phases the procedure, empty where there is none (free-hand batches)
+ * @param waterLostFraction water lost by evaporation per mass as added, 0 to 1
+ * @param measuredPh the real pH, where it was read
+ */
+public record Subject(
+        Brief brief,
+        List<Portion> portions,
+        List<Phase> phases,
+        double waterLostFraction,
+        Optional<Interval> measuredPh) {
+    public Subject {
+        portions = List.copyOf(portions);
+        phases = List.copyOf(phases);
+    }
+}

@@ -1,0 +1,3 @@
+/** What the container must say. */
+@org.jspecify.annotations.NullMarked
+package stillroom.formulary.label;

@@ -1,0 +1,22 @@
+package stillroom.formulary.quantity;
+
+/** A range of mass percent, low not above high [%]. */
+public record PercentRange(Percent low, Percent high) {
+    public PercentRange {
+        if (low.compareTo(high) > 0) {
+            throw new IllegalArgumentException("range " + low + " to " + high + " % runs downwards");
+        }
+    }
+
+    public static PercentRange of(String low, String high) {
+        return new PercentRange(Percent.of(low), Percent.of(high));
+    }
+
+    public static PercentRange point(Percent value) {
+        return new PercentRange(value, value);
+    }
+
+    public boolean isPoint() {
+        return low.equals(high);
+    }
+}

@@ -11,7 +11,12 @@ import java.util.List;
  * @param findings weightiest first
  */
 public record Evaluation(
-        LocalDate asOf, String market, LocalDate lawRecordedOn, Figures figures, Composition composition, List<Finding> findings) {
+        LocalDate asOf,
+        String market,
+        LocalDate lawRecordedOn,
+        Figures figures,
+        Composition composition,
+        List<Finding> findings) {
     public Evaluation {
         findings = List.copyOf(findings);
     }

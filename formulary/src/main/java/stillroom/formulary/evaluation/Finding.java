@@ -13,13 +13,7 @@ import java.util.List;
  * @param mend what would mend it, one sentence; empty where nothing can
  */
 public record Finding(
-        Kind kind,
-        String rule,
-        String source,
-        List<String> lines,
-        List<Figure> compared,
-        String says,
-        String mend) {
+        Kind kind, String rule, String source, List<String> lines, List<Figure> compared, String says, String mend) {
     /** How much it weighs. Only the first two count as warnings. */
     public enum Kind {
         BREACH,

@@ -7,8 +7,8 @@ package stillroom.formulary.material;
 public record MassFraction(double lower, double nominal, double upper) {
     public MassFraction {
         if (!(0 <= lower && lower <= nominal && nominal <= upper && upper <= 1)) {
-            throw new IllegalArgumentException("mass fraction " + lower + " / " + nominal + " / " + upper
-                    + " must ascend within 0 to 1");
+            throw new IllegalArgumentException(
+                    "mass fraction " + lower + " / " + nominal + " / " + upper + " must ascend within 0 to 1");
         }
     }
 

@@ -12,11 +12,7 @@ import stillroom.formulary.quantity.Grams;
  * @param residue line that took the rounding residue
  */
 public record Plan(
-        Grams batch,
-        String reckoning,
-        List<PlannedLine> lines,
-        List<Shortage> shortages,
-        Optional<String> residue) {
+        Grams batch, String reckoning, List<PlannedLine> lines, List<Shortage> shortages, Optional<String> residue) {
     public Plan {
         lines = List.copyOf(lines);
         shortages = List.copyOf(shortages);

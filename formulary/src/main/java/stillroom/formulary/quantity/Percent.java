@@ -27,8 +27,9 @@ public record Percent(BigDecimal value) implements Comparable<Percent> {
 
     /** The percentage that a part is of a whole, to 12 significant digits [%]. */
     public static Percent share(Grams part, Grams whole) {
-        return new Percent(
-                part.value().multiply(BigDecimal.valueOf(100)).divide(whole.value(), new MathContext(12, RoundingMode.HALF_EVEN)));
+        return new Percent(part.value()
+                .multiply(BigDecimal.valueOf(100))
+                .divide(whole.value(), new MathContext(12, RoundingMode.HALF_EVEN)));
     }
 
     public Percent plus(Percent other) {

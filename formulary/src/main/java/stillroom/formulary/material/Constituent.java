@@ -17,4 +17,9 @@ public record Constituent(String substance, MassFraction massFraction, Role role
         /** Part of a perfume or essential oil: named on the label only as an allergen above its threshold. */
         FRAGRANCE_PART
     }
+
+    /** An intended constituent at an exactly known share. */
+    public static Constituent exactly(String substance, double massFraction) {
+        return new Constituent(substance, MassFraction.exactly(massFraction), Role.INGREDIENT);
+    }
 }

@@ -27,6 +27,7 @@ import stillroom.formulary.quantity.Price;
  * @param maxCelsius highest processing temperature [degrees Celsius]
  * @param cautions for the person who handles it
  * @param grade, supplier, price the maker's own facts; the starter library leaves them empty
+ * @param naturalOriginIndex natural origin index of ISO 16128 as the supplier states it or as it follows from the definition, 0 to 1
  * @param sources for each fact (the component's name, such as "usage") where it comes from
  */
 public record Material(
@@ -49,7 +50,10 @@ public record Material(
         String supplier,
         Optional<Price> price,
         String note,
+        Optional<Double> naturalOriginIndex,
         Map<String, String> sources) {
+    private static final LocalDate FIRST_REVISION = LocalDate.of(2026, 1, 1);
+
     public Material {
         if (key.isBlank() || name.isBlank()) {
             throw new IllegalArgumentException("a material needs a key and a name");
@@ -58,5 +62,57 @@ public record Material(
         composition = List.copyOf(composition);
         cautions = List.copyOf(cautions);
         sources = Map.copyOf(sources);
+    }
+
+    /** A bare first card on which nothing but its name is known. */
+    public static Material named(String key, String name, Family family) {
+        return new Material(
+                key,
+                1,
+                FIRST_REVISION,
+                name,
+                family,
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                "",
+                Optional.empty(),
+                List.of(),
+                "",
+                "",
+                Optional.empty(),
+                "",
+                Optional.empty(),
+                Map.of());
+    }
+
+    /** The same card with this composition. */
+    public Material withComposition(Constituent... constituents) {
+        return new Material(
+                key,
+                revision,
+                revisedOn,
+                name,
+                family,
+                functions,
+                List.of(constituents),
+                strength,
+                usage,
+                workingPh,
+                ownPh,
+                densityGramsPerMillilitre,
+                solubility,
+                maxCelsius,
+                cautions,
+                grade,
+                supplier,
+                price,
+                note,
+                naturalOriginIndex,
+                sources);
     }
 }

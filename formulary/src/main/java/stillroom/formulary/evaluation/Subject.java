@@ -14,15 +14,28 @@ import stillroom.formulary.quantity.Interval;
  * @param phases the procedure, empty where there is none (free-hand batches)
  * @param waterLostFraction water lost by evaporation per mass as added, 0 to 1
  * @param measuredPh the real pH, where it was read
+ * @param found what was already noticed while the amounts were resolved (two q.s. lines, a line at 0 %)
  */
 public record Subject(
         Brief brief,
         List<Portion> portions,
         List<Phase> phases,
         double waterLostFraction,
-        Optional<Interval> measuredPh) {
+        Optional<Interval> measuredPh,
+        List<Finding> found) {
     public Subject {
         portions = List.copyOf(portions);
         phases = List.copyOf(phases);
+        found = List.copyOf(found);
+    }
+
+    /** What was really made, or anything else whose amounts needed no resolving. */
+    public Subject(
+            Brief brief,
+            List<Portion> portions,
+            List<Phase> phases,
+            double waterLostFraction,
+            Optional<Interval> measuredPh) {
+        this(brief, portions, phases, waterLostFraction, measuredPh, List.of());
     }
 }

@@ -10,19 +10,42 @@ import stillroom.formulary.quantity.Grams;
 
 /** Something that happened to a batch. What happened stays in the log; a mistake is struck by a later entry. */
 public sealed interface BatchEvent {
+    /** The answer of the one case that this event is. */
+    <R> R match(BatchEventCases<R> cases);
+
     /** The batch was planned from a kept version; free-hand batches begin without this. */
-    record Planned(Plan plan) implements BatchEvent {}
+    record Planned(Plan plan) implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.planned(this);
+        }
+    }
 
     /** Work at the bench began. */
-    record Begun(String note) implements BatchEvent {}
+    record Begun(String note) implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.begun(this);
+        }
+    }
 
     /**
      * A vessel was put to use. Its name is unique in the batch.
      *
+     * @param phases ids of the phases meant for it; empty where that shows only by what is poured
      * @param clean how it was cleaned or sanitised, or the reason why it is used as it is
      */
-    record VesselReady(String vessel, Optional<Grams> tare, Optional<Grams> capacity, String clean)
-            implements BatchEvent {}
+    record VesselReady(String vessel, Optional<Grams> tare, Optional<Grams> capacity, String clean, List<String> phases)
+            implements BatchEvent {
+        public VesselReady {
+            phases = List.copyOf(phases);
+        }
+
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.vesselReady(this);
+        }
+    }
 
     /**
      * A weighing into a vessel; negative when material was taken back (to waste, never into the lot).
@@ -41,7 +64,20 @@ public sealed interface BatchEvent {
             String balance,
             String checkedBy,
             String note)
-            implements BatchEvent {}
+            implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.poured(this);
+        }
+    }
+
+    /** A line stays as it is, short of or beyond its target, and why: the deviation is explained. */
+    record LineAccepted(String lineId, String reason) implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.lineAccepted(this);
+        }
+    }
 
     /** Why something was poured. */
     enum Purpose {
@@ -61,22 +97,52 @@ public sealed interface BatchEvent {
             Optional<Double> celsius,
             Optional<Double> minutes,
             String note)
-            implements BatchEvent {}
+            implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.stepDone(this);
+        }
+    }
 
     /** A timer was started; it runs until {@code until} wherever the program is. */
-    record TimerStarted(String timer, String vessel, String label, Instant until) implements BatchEvent {}
+    record TimerStarted(String timer, String vessel, String label, Instant until) implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.timerStarted(this);
+        }
+    }
 
-    record TimerStopped(String timer, String note) implements BatchEvent {}
+    record TimerStopped(String timer, String note) implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.timerStopped(this);
+        }
+    }
 
     /** All of one vessel went into another. */
     record Combined(String from, String into, Optional<Double> fromCelsius, Optional<Double> intoCelsius)
-            implements BatchEvent {}
+            implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.combined(this);
+        }
+    }
 
     /** The whole vessel was weighed, stirrer included; what is missing evaporated. */
-    record VesselWeighed(String vessel, Grams gross) implements BatchEvent {}
+    record VesselWeighed(String vessel, Grams gross) implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.vesselWeighed(this);
+        }
+    }
 
     /** Something was taken out and does not come back. */
-    record Sampled(String vessel, Grams mass, String what) implements BatchEvent {}
+    record Sampled(String vessel, Grams mass, String what) implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.sampled(this);
+        }
+    }
 
     /**
      * Something was read.
@@ -91,25 +157,80 @@ public sealed interface BatchEvent {
         public ReadingTaken {
             how = Map.copyOf(how);
         }
+
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.readingTaken(this);
+        }
     }
 
     /** Left to stand; comes back by itself when due. */
-    record RestBegun(Instant due, String lookFor) implements BatchEvent {}
+    record RestBegun(Instant due, String lookFor) implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.restBegun(this);
+        }
+    }
 
-    record RestEnded(String note) implements BatchEvent {}
+    record RestEnded(String note) implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.restEnded(this);
+        }
+    }
 
     /**
      * Containers were filled.
      *
+     * @param vessel from which they were filled
      * @param total what went into them together [g]
+     * @param retained what was kept back besides as retained samples [g]
      */
-    record Filled(String pack, int containers, Grams total, Optional<Grams> retained, String note)
-            implements BatchEvent {}
+    record Filled(String vessel, String pack, int containers, Grams total, Optional<Grams> retained, String note)
+            implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.filled(this);
+        }
+    }
 
-    record Noted(String text) implements BatchEvent {}
+    /** A part of the bulk was handed over to another batch. */
+    record HandedOver(String vessel, Grams mass, String toBatch) implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.handedOver(this);
+        }
+    }
+
+    /** Bulk of another batch came in, with all that is known to be in it. */
+    record BulkReceived(String vessel, String fromBatch, List<BulkPart> parts, Grams waterLost) implements BatchEvent {
+        public BulkReceived {
+            parts = List.copyOf(parts);
+        }
+
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.bulkReceived(this);
+        }
+    }
+
+    /** One material of a bulk, as added [g]. */
+    record BulkPart(String materialKey, Optional<String> lot, Optional<String> lineId, Grams mass) {}
+
+    record Noted(String text) implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.noted(this);
+        }
+    }
 
     /** An earlier entry is not true; it stays in the log, struck, with the reason. */
-    record Struck(int entry, String reason) implements BatchEvent {}
+    record Struck(int entry, String reason) implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.struck(this);
+        }
+    }
 
     /**
      * Released or rejected by a named person.
@@ -119,6 +240,11 @@ public sealed interface BatchEvent {
     record Decided(Decision decision, String by, String reason, List<String> overruled) implements BatchEvent {
         public Decided {
             overruled = List.copyOf(overruled);
+        }
+
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.decided(this);
         }
     }
 

@@ -18,8 +18,21 @@ public record Plan(
         shortages = List.copyOf(shortages);
     }
 
-    /** A material of which the book holds too little. */
-    public record Shortage(String materialKey, Grams needed, Grams onHand) {
+    public Optional<PlannedLine> line(String lineId) {
+        return lines.stream().filter(line -> line.lineId().equals(lineId)).findFirst();
+    }
+
+    /** Whether some line should not be worked like this. */
+    public boolean refused() {
+        return lines.stream().flatMap(line -> line.advice().stream()).anyMatch(PlannedLine.Advice::refuses);
+    }
+
+    /**
+     * A material of which the book holds too little.
+     *
+     * @param buy an amount to put on the shopping list, rounded up from what is missing [g]
+     */
+    public record Shortage(String materialKey, Grams needed, Grams onHand, Grams buy) {
         public Grams missing() {
             return needed.minus(onHand);
         }

@@ -1,0 +1,3 @@
+/** Batches, their append-only logs, and where lots went. */
+@org.jspecify.annotations.NullMarked
+package stillroom.ledger.batch;

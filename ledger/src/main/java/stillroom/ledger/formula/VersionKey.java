@@ -1,0 +1,4 @@
+package stillroom.ledger.formula;
+
+/** Which version of which product. */
+public record VersionKey(long productId, int number) {}

@@ -1,0 +1,3 @@
+/** Products and the versions of their formulas. */
+@org.jspecify.annotations.NullMarked
+package stillroom.ledger.formula;

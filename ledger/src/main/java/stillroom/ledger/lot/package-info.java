@@ -1,0 +1,3 @@
+/** Lots on the shelf and what is left of them. */
+@org.jspecify.annotations.NullMarked
+package stillroom.ledger.lot;

@@ -1,0 +1,3 @@
+/** The maker's own cards and substances, over the starter library. */
+@org.jspecify.annotations.NullMarked
+package stillroom.ledger.material;

@@ -1,0 +1,3 @@
+/** The file itself: connections, transactions, migrations, and what can be wrong with it. */
+@org.jspecify.annotations.NullMarked
+package stillroom.ledger.store;

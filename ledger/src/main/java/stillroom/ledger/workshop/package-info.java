@@ -1,0 +1,3 @@
+/** Whose workshop it is, and its equipment. */
+@org.jspecify.annotations.NullMarked
+package stillroom.ledger.workshop;

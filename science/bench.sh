@@ -1,8 +1,10 @@
 #!/bin/sh
 # Runs the benchmarks of this module; arguments go to JMH, for example: science/bench.sh mixture -p components=10
+# MAVEN=mvn uses an installed Maven in place of the wrapper.
 set -e
 cd "$(dirname "$0")/.."
-./mvnw -q -B -pl science test-compile -Dmaven.compiler.proc=full
-./mvnw -q -B -pl science dependency:build-classpath -Dmdep.outputFile=target/bench-classpath -DincludeScope=test
+maven=${MAVEN:-./mvnw}
+"$maven" -q -B -pl science test-compile
+"$maven" -q -B -pl science dependency:build-classpath -Dmdep.outputFile=target/bench-classpath -DincludeScope=test
 exec java -cp "science/target/test-classes:science/target/classes:$(cat science/target/bench-classpath)" \
     org.openjdk.jmh.Main "$@"

@@ -1,0 +1,21 @@
+package stillroom.desk.shell;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Reads decimals as people type them: point or comma, no thousands separators, no exponents. */
+public final class Decimals {
+    private static final Pattern PLAIN = Pattern.compile("[+-]?(\\d{1,12}([.,]\\d{0,12})?|[.,]\\d{1,12})");
+
+    private Decimals() {}
+
+    /** The exact figure, or nothing where the text is not one plain decimal. */
+    public static Optional<BigDecimal> read(String typed) {
+        String text = typed.strip().replace('\u2212', '-').replace("\u00a0", "");
+        if (!PLAIN.matcher(text).matches()) {
+            return Optional.empty();
+        }
+        return Optional.of(new BigDecimal(text.replace(',', '.')));
+    }
+}

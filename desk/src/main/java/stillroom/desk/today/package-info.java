@@ -1,0 +1,3 @@
+/** The start page: what is due. */
+@org.jspecify.annotations.NullMarked
+package stillroom.desk.today;

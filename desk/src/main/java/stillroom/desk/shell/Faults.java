@@ -41,11 +41,11 @@ public final class Faults {
     /** The framework's own words for the cases that it finds itself are put into ours. */
     private static String sentence(int status, String given) {
         return switch (status) {
-            case 404 -> given.startsWith("Endpoint") || given.equals("Not Found")
-                    ? "There is no page at this address."
-                    : given;
+            case 404 ->
+                given.startsWith("Endpoint") || given.equals("Not Found") ? "There is no page at this address." : given;
             case 405 -> "This address does not take what was sent.";
-            case 413 -> "What was sent is larger than Stillroom takes in one go (1 MB). Nothing was changed; shorten it and send again.";
+            case 413 ->
+                "What was sent is larger than Stillroom takes in one go (1 MB). Nothing was changed; shorten it and send again.";
             default -> given;
         };
     }

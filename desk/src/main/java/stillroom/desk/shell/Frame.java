@@ -14,7 +14,12 @@ import java.util.List;
  * @param notice one sentence about what just happened, empty for none
  */
 public record Frame(
-        String title, Section section, String workshop, boolean demonstration, List<RunningTimer> timers, String notice) {
+        String title,
+        Section section,
+        String workshop,
+        boolean demonstration,
+        List<RunningTimer> timers,
+        String notice) {
     public Frame {
         timers = List.copyOf(timers);
     }

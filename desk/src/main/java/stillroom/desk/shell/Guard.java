@@ -14,9 +14,10 @@ import org.jspecify.annotations.Nullable;
  */
 final class Guard {
     private static final Set<String> OWN_NAMES = Set.of("127.0.0.1", "localhost", "[::1]");
-    private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
-            + " font-src 'self'; connect-src 'self'; manifest-src 'self'; form-action 'self'; frame-ancestors 'none';"
-            + " base-uri 'none'";
+    private static final String POLICY =
+            "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
+                    + " font-src 'self'; connect-src 'self'; manifest-src 'self'; form-action 'self'; frame-ancestors 'none';"
+                    + " base-uri 'none'";
 
     private Guard() {}
 

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillroom.formulary.Problem;
 import stillroom.formulary.quantity.Grams;
 import stillroom.formulary.quantity.Money;
 import stillroom.formulary.quantity.Percent;
@@ -50,7 +51,9 @@ public final class Input {
     public String text(String field) {
         String typed = values.getOrDefault(field, "").strip();
         if (typed.length() > LONGEST_TEXT) {
-            return refuse(field, "This text has " + typed.length() + " characters; up to " + LONGEST_TEXT + " fit here.")
+            return refuse(
+                            field,
+                            "This text has " + typed.length() + " characters; up to " + LONGEST_TEXT + " fit here.")
                     .map(Object::toString)
                     .orElse("");
         }

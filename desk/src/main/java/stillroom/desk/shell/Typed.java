@@ -3,6 +3,7 @@ package stillroom.desk.shell;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import stillroom.formulary.Problem;
 
 /**
  * A form as it stands on the page: what was typed, kept to the letter, and what is wrong with it.

@@ -1,0 +1,28 @@
+package stillroom.desk.shell;
+
+import java.util.Map;
+
+/** The sentences that a page may show after something was done; the address carries only their key. */
+public final class Notices {
+    private static final Map<String, String> SENTENCES = Map.ofEntries(
+            Map.entry("saved", "Saved."),
+            Map.entry("added", "Added."),
+            Map.entry("kept", "Kept. This version does not change any more."),
+            Map.entry("copied", "A new version, copied from the one before."),
+            Map.entry("logged", "Written into the log."),
+            Map.entry("struck", "Struck. The entry stays in the log, with your reason."),
+            Map.entry("counted", "Counted. The stock now says what you found."),
+            Map.entry("filled", "Filled."),
+            Map.entry("released", "Released."),
+            Map.entry("rejected", "Rejected."),
+            Map.entry(
+                    "demonstration",
+                    "The demonstration workshop is in place. Look around; everything in it is invented."));
+
+    private Notices() {}
+
+    /** The sentence for a key; empty for a key that nobody wrote. */
+    public static String sentence(String key) {
+        return SENTENCES.getOrDefault(key, "");
+    }
+}

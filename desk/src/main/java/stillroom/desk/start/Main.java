@@ -1,0 +1,84 @@
+package stillroom.desk.start;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import stillroom.desk.shell.Workspace;
+import stillroom.ledger.store.LedgerException;
+
+/** {@code ./stillroom}: opens the workshop and serves it to the browser of this computer. */
+@Command(
+        name = "stillroom",
+        description =
+                "The bench-side program of a small cosmetic workshop, served to the browser of this computer only.",
+        mixinStandardHelpOptions = true,
+        version = "Stillroom 0.1.0",
+        sortOptions = false)
+public final class Main implements Callable<Integer> {
+    static final int USUAL_PORT = 8417;
+
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            description =
+                    "Folder of the workshop's data; made where there is none. Usually Stillroom in your home folder.")
+    private Path data = Path.of(System.getProperty("user.home"), "Stillroom");
+
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            description = "Port on 127.0.0.1; 0 takes any free one. Usually " + USUAL_PORT + ".")
+    private int port = USUAL_PORT;
+
+    @Option(names = "--no-browser", description = "Print the address and open no browser.")
+    private boolean noBrowser;
+
+    @Option(
+            names = "--first-page-only",
+            hidden = true,
+            description = "Answer one page to oneself and stop: warms the class archive.")
+    private boolean firstPageOnly;
+
+    public static void main(String[] arguments) {
+        CommandLine line = new CommandLine(new Main())
+                .setParameterExceptionHandler(Main::misread)
+                .setExecutionExceptionHandler((fault, command, parsed) -> refused(command, fault));
+        int status = line.execute(arguments);
+        if (status != RUNNING) {
+            System.exit(status);
+        }
+    }
+
+    /** Not an exit status: the server runs on. */
+    private static final int RUNNING = -1;
+
+    @Override
+    public Integer call() {
+        if (port < 0 || port > 65_535) {
+            throw new LedgerException("Port " + port + " does not exist; choose 1 to 65535, or 0 for any free one.");
+        }
+        Workspace workspace = Workspace.open(data, Starter.LIBRARY);
+        Running running = Running.start(workspace, port);
+        if (firstPageOnly) {
+            running.visitAndStop();
+            return 0;
+        }
+        running.announce(System.out, !noBrowser);
+        return RUNNING;
+    }
+
+    private static int misread(CommandLine.ParameterException fault, String[] arguments) {
+        PrintWriter out = fault.getCommandLine().getErr();
+        out.println(fault.getMessage() + ". See ./stillroom --help");
+        return 2;
+    }
+
+    private static int refused(CommandLine command, Exception fault) {
+        command.getErr()
+                .println(fault instanceof LedgerException ? fault.getMessage() : "Stillroom cannot start: " + fault);
+        return 1;
+    }
+}

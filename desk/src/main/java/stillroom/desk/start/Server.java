@@ -1,0 +1,45 @@
+package stillroom.desk.start;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import java.time.Clock;
+import java.util.List;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import stillroom.desk.patterns.PatternRoutes;
+import stillroom.desk.shell.Desk;
+import stillroom.desk.shell.Frame.Section;
+import stillroom.desk.shell.Pages;
+import stillroom.desk.shell.Shell;
+import stillroom.desk.shell.Workspace;
+import stillroom.desk.today.TodayRoutes;
+
+/** The web server of one workshop, on this computer only. */
+public final class Server {
+    private static final long LARGEST_REQUEST_BYTES = 1_000_000;
+
+    private Server() {}
+
+    /**
+     * Starts serving on 127.0.0.1.
+     *
+     * @param port 0 for any free one
+     */
+    public static Javalin start(Workspace workspace, Clock clock, int port) {
+        Desk desk = new Desk(workspace, clock, new Pages(), List::of);
+        return Javalin.create(config -> configure(config, desk)).start("127.0.0.1", port);
+    }
+
+    private static void configure(JavalinConfig config, Desk desk) {
+        config.startup.showJavalinBanner = false;
+        config.http.maxRequestSize = LARGEST_REQUEST_BYTES;
+        config.jetty.threadPool = new QueuedThreadPool(24, 2);
+        addRoutes(config.routes, desk);
+    }
+
+    private static void addRoutes(RoutesConfig routes, Desk desk) {
+        Shell.add(routes, desk.pages(), title -> desk.frame(title, Section.TODAY));
+        TodayRoutes.add(routes, desk);
+        PatternRoutes.add(routes, desk);
+    }
+}

@@ -1,0 +1,24 @@
+package stillroom.desk.start;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+import stillroom.formulary.material.Material;
+import stillroom.formulary.material.MaterialBook;
+import stillroom.formulary.material.Substance;
+
+/** The starter library, read when it is first asked for. */
+final class Starter {
+    static final Supplier<MaterialBook> LIBRARY = () -> new MaterialBook() {
+        @Override
+        public Optional<Material> material(String key) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Substance> substance(String key) {
+            return Optional.empty();
+        }
+    };
+
+    private Starter() {}
+}

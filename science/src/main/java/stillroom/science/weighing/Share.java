@@ -23,6 +23,11 @@ public record Share(BigDecimal exact, BigDecimal step, Optional<BigDecimal> floo
         return new Share(exact, step, Optional.empty(), Optional.empty());
     }
 
+    /** Whether some whole number of steps lies between floor and ceiling. */
+    public boolean hasStep() {
+        return rounded().isPresent();
+    }
+
     boolean limited() {
         return floor.isPresent() || ceiling.isPresent();
     }

@@ -1,5 +1,6 @@
 package stillroom.desk.start;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import stillroom.formulary.material.Material;
@@ -17,6 +18,16 @@ final class Starter {
         @Override
         public Optional<Substance> substance(String key) {
             return Optional.empty();
+        }
+
+        @Override
+        public List<Material> materials() {
+            return List.of();
+        }
+
+        @Override
+        public List<Substance> substances() {
+            return List.of();
         }
     };
 

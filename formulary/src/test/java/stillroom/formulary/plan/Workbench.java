@@ -45,6 +45,16 @@ public final class Workbench {
         public Optional<Substance> substance(String key) {
             return Optional.empty();
         }
+
+        @Override
+        public List<Material> materials() {
+            return List.of();
+        }
+
+        @Override
+        public List<Substance> substances() {
+            return List.of();
+        }
     };
 
     public static Grams g(String figure) {

@@ -71,6 +71,20 @@ public sealed interface BatchEvent {
         }
     }
 
+    /**
+     * The weight of an earlier entry was read again. By another person it is checked; by the same one, a minute or more
+     * later, self-checked, and printed so.
+     *
+     * @param entry number of the weighing
+     * @param shown what the balance or the written figure showed at the second look
+     */
+    record ReadAgain(int entry, Grams shown) implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.readAgain(this);
+        }
+    }
+
     /** A line stays as it is, short of or beyond its target, and why: the deviation is explained. */
     record LineAccepted(String lineId, String reason) implements BatchEvent {
         @Override

@@ -14,6 +14,8 @@ public interface BatchEventCases<R> {
 
     R poured(BatchEvent.Poured event);
 
+    R readAgain(BatchEvent.ReadAgain event);
+
     R lineAccepted(BatchEvent.LineAccepted event);
 
     R stepDone(BatchEvent.StepDone event);

@@ -4,6 +4,7 @@ import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import io.javalin.http.Context;
+import java.util.Map;
 
 /** Turns a page record into HTML by its template. Thread-safe. */
 public final class Pages {
@@ -18,6 +19,13 @@ public final class Pages {
     /** Answers a form that could not be taken: the page again with what was typed and why. */
     public void showAgain(Context request, String template, Object page) {
         request.status(422).html(render(template, page));
+    }
+
+    /** The HTML of a template with several parameters, by name. */
+    public String render(String template, Map<String, Object> parameters) {
+        StringOutput html = new StringOutput(16_384);
+        templates.render(template, parameters, html);
+        return html.toString();
     }
 
     /** The HTML of a page or of a sheet to be printed. */

@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.util.List;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import stillroom.desk.patterns.PatternRoutes;
+import stillroom.desk.sheets.SheetRoutes;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Pages;
@@ -41,5 +42,6 @@ public final class Server {
         Shell.add(routes, desk.pages(), title -> desk.frame(title, Section.TODAY));
         TodayRoutes.add(routes, desk);
         PatternRoutes.add(routes, desk);
+        SheetRoutes.add(routes, desk);
     }
 }

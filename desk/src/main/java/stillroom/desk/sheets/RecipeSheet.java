@@ -1,0 +1,153 @@
+package stillroom.desk.sheets;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import stillroom.desk.sheets.Recipe.Ingredient;
+import stillroom.desk.sheets.Recipe.Instruction;
+import stillroom.desk.sheets.Recipe.Part;
+import stillroom.desk.shell.Format;
+import stillroom.formulary.formula.Amount;
+import stillroom.formulary.formula.FormulaVersion;
+import stillroom.formulary.formula.Line;
+import stillroom.formulary.formula.Phase;
+import stillroom.formulary.formula.Product;
+import stillroom.formulary.formula.ReadingKind;
+import stillroom.formulary.formula.Step;
+import stillroom.formulary.material.Material;
+import stillroom.formulary.material.MaterialBook;
+import stillroom.formulary.plan.Balance;
+import stillroom.formulary.plan.BatchSize;
+import stillroom.formulary.plan.Bench;
+import stillroom.formulary.plan.Plan;
+import stillroom.formulary.plan.PlannedLine;
+import stillroom.formulary.plan.Planner;
+import stillroom.formulary.plan.Tolerances;
+import stillroom.formulary.quantity.Grams;
+import stillroom.formulary.quantity.Percent;
+import stillroom.ledger.workshop.Workshop;
+
+/**
+ * Writes a formula version as a recipe. The grams are those of the planner, rounded to the balance.
+ */
+record RecipeSheet(Workshop workshop, Product product, FormulaVersion version, MaterialBook book, Balance balance) {
+    /** @throws IllegalArgumentException where the formula cannot be planned at this size */
+    Recipe of(Grams batch, LocalDate printed) {
+        Bench bench = new Bench(List.of(balance), List.of(), Tolerances.USUAL);
+        Plan plan = new Planner(book, bench, printed).plan(version.formula(), new BatchSize.Stated(batch), Map.of());
+        return new Recipe(
+                product.name(),
+                "version " + version.number() + (version.kept() ? "" : ", draft"),
+                workshop.name(),
+                workshop.demonstration(),
+                Format.grams(batch),
+                Format.day(printed),
+                equipment(),
+                cautions(),
+                parts(plan),
+                Format.percent(Percent.HUNDRED, workshop.decimalsShown()),
+                Format.grams(
+                        Grams.sum(plan.lines().stream().map(PlannedLine::target).toList()), balance.step()),
+                band());
+    }
+
+    private List<Part> parts(Plan plan) {
+        List<Part> parts = new ArrayList<>();
+        int number = 1;
+        for (Phase phase : version.formula().phases()) {
+            List<Instruction> instructions = new ArrayList<>();
+            for (Step step : phase.steps()) {
+                instructions.add(instruction(number++, step));
+            }
+            List<Ingredient> ingredients = phase.lines().stream()
+                    .flatMap(line -> plan.line(line.id()).map(planned -> ingredient(line, planned)).stream())
+                    .toList();
+            parts.add(new Part(phase.name(), ingredients, instructions));
+        }
+        return parts;
+    }
+
+    private Ingredient ingredient(Line line, PlannedLine planned) {
+        Optional<Material> card = book.material(line.materialKey());
+        return new Ingredient(
+                card.map(Material::name).orElse(line.materialKey()),
+                card.map(this::inci).orElse(""),
+                card.flatMap(Material::strength).map(Strengths::words).orElse(""),
+                Format.percent(planned.asked(), workshop.decimalsShown()),
+                Format.grams(planned.target(), balance.step()),
+                line.amount().match(fixed -> "", () -> "q.s. to 100", to -> "up to " + reading(to)));
+    }
+
+    private static String reading(Amount.ToReading to) {
+        return to.reading() == ReadingKind.PH ? "pH" : Format.words(to.reading());
+    }
+
+    private String inci(Material card) {
+        return String.join(
+                ", ",
+                card.composition().stream()
+                        .filter(part -> part.role() == stillroom.formulary.material.Constituent.Role.INGREDIENT)
+                        .map(part -> book.substance(part.substance())
+                                .map(substance -> substance.inciName())
+                                .orElse(part.substance()))
+                        .toList());
+    }
+
+    private static Instruction instruction(int number, Step step) {
+        List<String> conditions = new ArrayList<>();
+        step.celsius().ifPresent(celsius -> conditions.add(Format.figure(celsius, 0) + " °C"));
+        if (!step.speed().isBlank()) {
+            conditions.add(step.speed());
+        }
+        step.minutes().ifPresent(minutes -> conditions.add(Format.figure(minutes, 0) + " min"));
+        return new Instruction(number, step.doing(), String.join(" · ", conditions), step.seeIt(), step.caution());
+    }
+
+    private List<String> equipment() {
+        List<String> needed = new ArrayList<>();
+        needed.add("a balance that shows " + balance.step() + " g");
+        needed.add(version.formula().phases().size() + " clean vessels, spatulas, labels");
+        if (steps().anyMatch(
+                        step -> step.celsius().filter(celsius -> celsius > 30).isPresent())) {
+            needed.add("a water bath and a thermometer");
+        }
+        if (product.brief().phBand().isPresent() || hasPhLine()) {
+            needed.add("a calibrated pH meter, or strips");
+        }
+        needed.add("goggles, gloves, a clean apron");
+        return needed;
+    }
+
+    private boolean hasPhLine() {
+        return version.formula().lines().stream()
+                .anyMatch(line -> line.amount() instanceof Amount.ToReading to && to.reading() == ReadingKind.PH);
+    }
+
+    private Stream<Step> steps() {
+        return version.formula().phases().stream().flatMap(phase -> phase.steps().stream());
+    }
+
+    private List<String> cautions() {
+        Set<String> cautions = new LinkedHashSet<>();
+        for (Line line : version.formula().lines()) {
+            book.material(line.materialKey())
+                    .ifPresent(card -> card.cautions().forEach(caution -> cautions.add(card.name() + ": " + caution)));
+        }
+        return List.copyOf(cautions);
+    }
+
+    private String band() {
+        return product.brief()
+                .phBand()
+                .map(
+                        band -> "pH " + Format.range(band, 1)
+                                + ", read at room temperature, again the next day. Outside it:"
+                                + " correct in small weighed steps, stir, wait five minutes, read again, and write down what was added.")
+                .orElse("");
+    }
+}

@@ -1,0 +1,79 @@
+package stillroom.desk.sheets;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.BadRequestResponse;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.Map;
+import java.util.Optional;
+import stillroom.desk.shell.Decimals;
+import stillroom.desk.shell.Desk;
+import stillroom.formulary.formula.FormulaVersion;
+import stillroom.formulary.formula.Product;
+import stillroom.formulary.material.MaterialBook;
+import stillroom.formulary.plan.Balance;
+import stillroom.formulary.plan.BatchSize;
+import stillroom.formulary.plan.PlanProblems;
+import stillroom.formulary.quantity.Grams;
+
+/** The printed sheets, as PDF files. */
+public final class SheetRoutes {
+    private static final Grams USUAL_SIZE = Grams.of("500");
+    private static final Balance USUAL_BALANCE =
+            new Balance("kitchen balance", Grams.of("0.1"), Optional.empty(), Grams.of("5000"));
+
+    private SheetRoutes() {}
+
+    public static void add(RoutesConfig routes, Desk desk) {
+        routes.get("/products/{product}/versions/{version}/recipe.pdf", request -> recipe(desk, request));
+    }
+
+    private static void recipe(Desk desk, Context request) {
+        Product product = desk.ledger()
+                .products()
+                .product(Desk.id(request, "product"))
+                .orElseThrow(() -> new NotFoundResponse("There is no such product."));
+        FormulaVersion version = desk.ledger()
+                .products()
+                .version(product.id(), (int) Desk.id(request, "version"))
+                .orElseThrow(() -> new NotFoundResponse("There is no such version of this product."));
+        Grams size = size(request);
+        PlanProblems.of(version.formula(), new BatchSize.Stated(size)).stream()
+                .findFirst()
+                .ifPresent(problem -> {
+                    throw new BadRequestResponse("There is no recipe yet: " + problem.sentence());
+                });
+        MaterialBook book = version.kept()
+                ? desk.ledger().materials().book(version.cards())
+                : desk.ledger().materials().book();
+        Recipe recipe = new RecipeSheet(
+                        desk.ledger().settings().read(), product, version, book, finestThatHolds(desk, size))
+                .of(size, desk.today());
+        answer(desk, request, "sheets/recipe.jte", recipe, product.name() + " recipe");
+    }
+
+    private static Grams size(Context request) {
+        String typed = request.queryParam("grams");
+        if (typed == null || typed.isBlank()) {
+            return USUAL_SIZE;
+        }
+        return Decimals.read(typed)
+                .map(Grams::new)
+                .filter(grams -> grams.signum() > 0)
+                .orElseThrow(() -> new BadRequestResponse("The batch size \"" + typed + "\" is not a mass in grams."));
+    }
+
+    private static Balance finestThatHolds(Desk desk, Grams size) {
+        return desk.ledger().equipment().balances().stream()
+                .filter(balance -> balance.maximum().compareTo(size) >= 0)
+                .min((a, b) -> a.step().compareTo(b.step()))
+                .orElse(USUAL_BALANCE);
+    }
+
+    static void answer(Desk desk, Context request, String template, Object sheet, String name) {
+        byte[] file = Pdf.of(desk.pages().render(template, Map.of("page", sheet, "css", Sheets.CSS)));
+        String fileName = name.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+        request.header("Content-Disposition", "inline; filename=\"" + fileName + ".pdf\"");
+        request.contentType("application/pdf").result(file);
+    }
+}

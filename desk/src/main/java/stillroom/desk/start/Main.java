@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import stillroom.desk.cli.EquilibriumCommand;
 import stillroom.desk.shell.Workspace;
 import stillroom.ledger.store.LedgerException;
 
@@ -16,7 +17,8 @@ import stillroom.ledger.store.LedgerException;
                 "The bench-side program of a small cosmetic workshop, served to the browser of this computer only.",
         mixinStandardHelpOptions = true,
         version = "Stillroom 0.1.0",
-        sortOptions = false)
+        sortOptions = false,
+        subcommands = EquilibriumCommand.class)
 public final class Main implements Callable<Integer> {
     static final int USUAL_PORT = 8417;
 

@@ -1,0 +1,62 @@
+package stillroom.formulary.judgement;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import stillroom.formulary.evaluation.Evaluation;
+import stillroom.formulary.evaluation.Finding;
+import stillroom.formulary.evaluation.Subject;
+import stillroom.formulary.judgement.craft.CraftChecks;
+import stillroom.formulary.judgement.law.LawChecks;
+import stillroom.formulary.judgement.pot.Check;
+import stillroom.formulary.judgement.pot.Pot;
+import stillroom.formulary.judgement.pot.PriceBook;
+import stillroom.formulary.material.MaterialBook;
+import stillroom.formulary.rule.RuleBook;
+import stillroom.formulary.rule.RuleTables;
+
+/**
+ * Judges a draft, a kept version or what was really made; the same function for all three.
+ *
+ * <p>Immutable and safe to share between threads. Constructing it is the costly part; make one and keep it.
+ */
+public final class Evaluator {
+    private final RuleBook rules;
+    private final List<Check> checks;
+
+    public Evaluator(RuleBook rules) {
+        this.rules = rules;
+        List<Check> all = new ArrayList<>(CraftChecks.all());
+        all.addAll(LawChecks.all());
+        this.checks = List.copyOf(all);
+    }
+
+    /** An evaluator over the rule tables of this jar. */
+    public static Evaluator standard() {
+        return new Evaluator(RuleTables.standard());
+    }
+
+    public RuleBook rules() {
+        return rules;
+    }
+
+    /** With the prices that stand on the cards. */
+    public Evaluation evaluate(Subject subject, MaterialBook book, LocalDate asOf) {
+        return evaluate(subject, book, PriceBook.ofCards(book), asOf);
+    }
+
+    /**
+     * Figures and findings, weightiest first.
+     *
+     * @param asOf the day whose law is asked
+     */
+    public Evaluation evaluate(Subject subject, MaterialBook book, PriceBook prices, LocalDate asOf) {
+        Pot pot = Pot.open(subject, book, prices, rules, asOf);
+        List<Finding> findings = new ArrayList<>(subject.found());
+        checks.forEach(check -> check.look(pot, findings::add));
+        findings.sort(Comparator.comparing(Finding::kind));
+        String market = subject.brief().market();
+        return new Evaluation(asOf, market, rules.recordedOn(market), pot.figures(), pot.composition(), findings);
+    }
+}

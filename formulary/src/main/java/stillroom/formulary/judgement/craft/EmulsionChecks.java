@@ -1,0 +1,91 @@
+package stillroom.formulary.judgement.craft;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import stillroom.formulary.evaluation.Figure;
+import stillroom.formulary.evaluation.Finding;
+import stillroom.formulary.judgement.pot.Emulsion;
+import stillroom.formulary.judgement.pot.Pot;
+import stillroom.formulary.judgement.pot.Share;
+import stillroom.formulary.judgement.pot.Words;
+import stillroom.formulary.material.Substance;
+
+/** Oil and water need something between them. */
+final class EmulsionChecks {
+    private static final double OIL_PHASE = 0.01;
+    private static final double WATER_PHASE = 0.10;
+    /** Perfume above this in plain water clouds or floats. */
+    private static final double PERFUME = 0.001;
+
+    private EmulsionChecks() {}
+
+    static void emulsifier(Pot pot, Consumer<Finding> report) {
+        List<Share> oils = Emulsion.oils(pot.shares());
+        if (Pot.sum(oils) < OIL_PHASE
+                || pot.waterFraction() < WATER_PHASE
+                || !between(pot).isEmpty()) {
+            return;
+        }
+        report.accept(Note.fault("emulsion.no-emulsifier", oils)
+                .says(
+                        "An oil phase of " + Words.percent(Pot.sum(oils)) + " and " + Words.percent(pot.waterFraction())
+                                + " water stand without an emulsifier.",
+                        "Add an emulsifier, or leave out the oil or the water."));
+    }
+
+    static void perfume(Pot pot, Consumer<Finding> report) {
+        List<Share> perfume =
+                pot.where(share -> share.isIngredient() && (share.is("fragrance") || share.is("essential-oil")));
+        boolean alcoholic = Pot.sum(pot.ingredients("alcohol")) >= 0.3;
+        if (Pot.sum(perfume) >= PERFUME
+                && pot.waterFraction() >= 0.5
+                && !alcoholic
+                && between(pot).isEmpty()
+                && Pot.sum(Emulsion.oils(pot.shares())) < OIL_PHASE) {
+            report.accept(Note.look("emulsion.perfume-in-water", perfume)
+                    .says(
+                            "Perfume at " + Words.percent(Pot.sum(perfume)) + " stands in water without a solubiliser.",
+                            "Mix it into a solubiliser first."));
+        }
+    }
+
+    /** Whatever can stand between oil and water. */
+    private static List<Share> between(Pot pot) {
+        return pot.where(share -> share.isIngredient()
+                && (share.is("emulsifier")
+                        || share.substance().map(Substance::surfactant).orElse(false)));
+    }
+
+    /** The emulsifiers' HLB beside what the oils ask, where both are known; a rule of thumb, so a look at most. */
+    static void hlb(Pot pot, Consumer<Finding> report) {
+        Optional<Figure> has = figure(pot, "HLB of the emulsifiers");
+        Optional<Figure> asked = figure(pot, "Required HLB of the oils");
+        double oil = Pot.sum(Emulsion.oils(pot.shares()));
+        if (has.isEmpty() || asked.isEmpty() || oil < 0.03 || pot.waterFraction() < 0.3) {
+            return;
+        }
+        double off = has.get().value() < asked.get().low()
+                ? asked.get().low() - has.get().value()
+                : has.get().value() - asked.get().high();
+        if (off > 2) {
+            report.accept(new Finding(
+                    Finding.Kind.LOOK_AT_THIS,
+                    "emulsion.hlb",
+                    "Griffin 1949, 1954, from memory; a rule of thumb",
+                    new ArrayList<>(Pot.lines(between(pot))),
+                    List.of(has.get(), asked.get()),
+                    "The emulsifiers' HLB of about " + Words.figure(has.get().value())
+                            + " is far from the oils' required "
+                            + Words.figure(asked.get().value()) + ".",
+                    "Shift the pair of emulsifiers; a beaker decides, not the figure."));
+        }
+    }
+
+    private static Optional<Figure> figure(Pot pot, String name) {
+        return pot.figures().others().stream()
+                .filter(figure -> figure.name().equals(name))
+                .findFirst();
+    }
+}

@@ -1,0 +1,101 @@
+package stillroom.formulary.judgement.craft;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import stillroom.formulary.evaluation.Figure;
+import stillroom.formulary.evaluation.Finding;
+import stillroom.formulary.judgement.pot.Item;
+import stillroom.formulary.judgement.pot.Pot;
+import stillroom.formulary.judgement.pot.Words;
+import stillroom.formulary.material.Material;
+import stillroom.formulary.quantity.Interval;
+
+/** The product's pH against what its materials, its brief and the skin ask. */
+final class PhChecks {
+    private PhChecks() {}
+
+    static void materials(Pot pot, Consumer<Finding> report) {
+        Optional<Interval> ph = pot.workingPh();
+        if (ph.isEmpty() || pot.waterFraction() <= 0) {
+            return;
+        }
+        for (Item item : pot.items()) {
+            item.material().flatMap(Material::workingPh).ifPresent(works -> judge(item, works, ph.get(), report));
+        }
+    }
+
+    private static void judge(Item item, Interval works, Interval ph, Consumer<Finding> report) {
+        if (item.portion().share().upper() == 0 || (works.contains(ph.low()) && works.contains(ph.high()))) {
+            return;
+        }
+        boolean apart = ph.high() < works.low() || ph.low() > works.high();
+        String says = apart
+                ? item.name() + " works from pH " + span(works) + "; the product is at pH " + span(ph) + "."
+                : item.name() + " works from pH " + span(works) + "; part of the product's pH " + span(ph)
+                        + " lies outside.";
+        report.accept(new Finding(
+                apart ? Finding.Kind.PROBABLE_FAULT : Finding.Kind.LOOK_AT_THIS,
+                "ph.material",
+                item.material()
+                        .map(card -> card.sources().getOrDefault("workingPh", ""))
+                        .orElse(""),
+                List.of(item.portion().lineId()),
+                List.of(figure("Product", ph), figure("Works at", works)),
+                says,
+                apart ? "Move the product's pH, or choose another material." : "Narrow the product's pH band."));
+    }
+
+    /** The expected or read pH against the band that the brief asks for. */
+    static void band(Pot pot, Consumer<Finding> report) {
+        Optional<Interval> band = pot.brief().phBand();
+        Optional<Figure> ph = pot.figures().ph().match(Optional::of, because -> Optional.empty());
+        if (band.isEmpty() || ph.isEmpty()) {
+            return;
+        }
+        boolean apart = ph.get().high() < band.get().low()
+                || ph.get().low() > band.get().high();
+        boolean read = pot.subject().measuredPh().isPresent();
+        if (!apart) {
+            return;
+        }
+        report.accept(new Finding(
+                Finding.Kind.PROBABLE_FAULT,
+                "ph.band",
+                "the product's brief",
+                List.of(),
+                List.of(ph.get(), figure("Band", band.get())),
+                (read ? "The pH read, " : "The pH expected, ")
+                        + Words.figure(ph.get().value()) + ", lies outside the band " + span(band.get())
+                        + " that the brief asks for.",
+                ph.get().value() > band.get().high() ? "Add acid." : "Add base, or less acid."));
+    }
+
+    /** Far from the skin's own pH: not forbidden, but worth a thought. */
+    static void skin(Pot pot, Consumer<Finding> report) {
+        Optional<Interval> ph = pot.workingPh();
+        if (ph.isEmpty() || pot.waterFraction() <= 0) {
+            return;
+        }
+        double low = pot.brief().type().leaveOn() ? 3.5 : 3.0;
+        double high = pot.brief().type().leaveOn() ? 8.0 : 10.0;
+        if (ph.get().low() < low || ph.get().high() > high) {
+            report.accept(new Finding(
+                    Finding.Kind.LOOK_AT_THIS,
+                    "ph.skin",
+                    CraftChecks.PRACTICE,
+                    List.of(),
+                    List.of(figure("Product", ph.get())),
+                    "pH " + span(ph.get()) + " is far from the skin's own; it can irritate.",
+                    "Ask the safety assessor, or move the band."));
+        }
+    }
+
+    private static Figure figure(String name, Interval ph) {
+        return new Figure(name, ph.low(), ph.middle(), ph.high(), "pH", "", List.of());
+    }
+
+    static String span(Interval ph) {
+        return ph.isPoint() ? Words.figure(ph.low()) : Words.figure(ph.low()) + " to " + Words.figure(ph.high());
+    }
+}

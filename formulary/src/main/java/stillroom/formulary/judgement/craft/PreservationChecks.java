@@ -1,0 +1,105 @@
+package stillroom.formulary.judgement.craft;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import stillroom.formulary.evaluation.Figure;
+import stillroom.formulary.evaluation.Finding;
+import stillroom.formulary.judgement.pot.Pot;
+import stillroom.formulary.judgement.pot.Share;
+import stillroom.formulary.judgement.pot.Words;
+import stillroom.formulary.quantity.Interval;
+import stillroom.formulary.rule.MarketLaw;
+import stillroom.formulary.rule.Rule;
+
+/** Whether anything keeps the water; never whether that is enough, which only a challenge test shows. */
+final class PreservationChecks {
+    /** Below this there is no water phase in which something grows, only moisture of raw materials. */
+    private static final double WATER_PHASE = 0.03;
+    /** A tenth of the legal maximum: less is what an extract brought along. */
+    private static final double TRACE_OF_LIMIT = 0.1;
+
+    private static final double HURDLE_WATER_ACTIVITY = 0.75;
+    private static final double HURDLE_ALCOHOL = 0.16;
+
+    private PreservationChecks() {}
+
+    static void present(Pot pot, Consumer<Finding> report) {
+        if (pot.waterFraction() < WATER_PHASE) {
+            return;
+        }
+        List<Share> preservatives = pot.ingredients("preservative-annex-v");
+        double dose =
+                preservatives.stream().mapToDouble(share -> ofLimit(pot, share)).sum();
+        if (dose >= TRACE_OF_LIMIT) {
+            return;
+        }
+        List<Share> boosters = pot.ingredients("preservative-booster");
+        Optional<String> hurdle = hurdle(pot);
+        String lead = preservatives.isEmpty()
+                ? "Nothing preserves the water phase of " + Words.percent(pot.waterFraction())
+                : "Only traces of a preservative (" + Note.names(preservatives) + ") stand in a water phase of "
+                        + Words.percent(pot.waterFraction());
+        String boosted = boosters.isEmpty()
+                ? ""
+                : " " + Note.names(boosters) + (boosters.size() == 1 ? " is" : " are")
+                        + " not on the legal list of preservatives and not counted.";
+        List<Share> named = new ArrayList<>(preservatives);
+        named.addAll(boosters);
+        report.accept(Note.of(hurdle.isEmpty(), "preservation.missing", named)
+                .says(
+                        lead + "." + hurdle.map(words -> " " + words).orElse("") + boosted,
+                        "Choose a preservative that works at the product's pH, and have a challenge test made."));
+    }
+
+    /** How far a share goes towards its legal maximum; 1 where no maximum is recorded. */
+    private static double ofLimit(Pot pot, Share share) {
+        return pot.rules().law(pot.brief().market()).stream()
+                .flatMap(law -> limits(law, share, pot))
+                .mapToDouble(percent -> share.nominal() * 100 / percent)
+                .max()
+                .orElse(share.nominal() * 100 / 0.5);
+    }
+
+    private static java.util.stream.Stream<Double> limits(MarketLaw law, Share share, Pot pot) {
+        return law.naming(share.key()).stream()
+                .filter(rule -> rule.table().equals("annex-v") && rule.span().countsOn(pot.asOf()))
+                .filter(rule -> rule.kind() == Rule.Kind.LIMIT)
+                .flatMap(rule -> rule.limit().percent().stream());
+    }
+
+    /** A condition in which hardly anything grows. Source: ISO 29621 low-risk marks, from memory. */
+    private static Optional<String> hurdle(Pot pot) {
+        Optional<Figure> activity = pot.figures().others().stream()
+                .filter(figure -> figure.name().equals("Water activity"))
+                .filter(figure -> figure.high() <= HURDLE_WATER_ACTIVITY)
+                .findFirst();
+        if (activity.isPresent()) {
+            return Optional.of(
+                    "The water activity of about " + Words.figure(activity.get().value()) + " is a hurdle of its own.");
+        }
+        double alcohol = Pot.sum(pot.ingredients("alcohol"));
+        if (alcohol >= HURDLE_ALCOHOL) {
+            return Optional.of("Alcohol at " + Words.percent(alcohol) + " is a hurdle of its own.");
+        }
+        Optional<Interval> ph = pot.workingPh();
+        return ph.filter(band -> band.high() <= 3.0 || band.low() >= 10.0)
+                .map(band -> "pH " + PhChecks.span(band) + " is a hurdle of its own.");
+    }
+
+    /** Known losses of preservatives to other ingredients. */
+    static void inactivated(Pot pot, Consumer<Finding> report) {
+        List<Share> parabens = pot.ingredients("paraben");
+        List<Share> ethoxylated = pot.ingredients("ethoxylated");
+        if (!parabens.isEmpty() && Pot.sum(ethoxylated) >= 0.02) {
+            List<Share> both = new ArrayList<>(parabens);
+            both.addAll(ethoxylated);
+            report.accept(Note.look("preservation.paraben-nonionic", both)
+                    .says(
+                            Note.names(ethoxylated) + " at " + Words.percent(Pot.sum(ethoxylated))
+                                    + " can hold parabens in micelles, where they do not act.",
+                            "Lower the ethoxylated emulsifier, or use another preservative."));
+        }
+    }
+}

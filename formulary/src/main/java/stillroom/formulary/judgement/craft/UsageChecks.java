@@ -1,0 +1,83 @@
+package stillroom.formulary.judgement.craft;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import stillroom.formulary.evaluation.Figure;
+import stillroom.formulary.evaluation.Finding;
+import stillroom.formulary.judgement.pot.Item;
+import stillroom.formulary.judgement.pot.Pot;
+import stillroom.formulary.judgement.pot.Words;
+import stillroom.formulary.material.Family;
+import stillroom.formulary.material.MassFraction;
+import stillroom.formulary.material.Material;
+import stillroom.formulary.quantity.PercentRange;
+
+/** Each material against its usual range of use. */
+final class UsageChecks {
+    /** A little beyond a usual range is taste; half as much again is mostly a slip of the decimal point. */
+    private static final double SLIP = 1.5;
+
+    private UsageChecks() {}
+
+    static void range(Pot pot, Consumer<Finding> report) {
+        for (Item item : pot.items()) {
+            item.material().flatMap(Material::usage).ifPresent(usage -> judge(pot, item, usage, report));
+        }
+    }
+
+    private static void judge(Pot pot, Item item, PercentRange usage, Consumer<Finding> report) {
+        MassFraction share = item.portion().share();
+        double low = usage.low().massFraction();
+        double high = usage.high().massFraction();
+        // The wider side of rounding: 0.3 % of a range that ends at 0.3 % is inside.
+        double dust = 1e-9;
+        boolean filler = item.is(Family.WATER);
+        if (share.nominal() == 0 || filler) {
+            return;
+        }
+        if (share.upper() > high + dust) {
+            Finding.Kind kind = share.nominal() > high * SLIP ? Finding.Kind.PROBABLE_FAULT : Finding.Kind.LOOK_AT_THIS;
+            report.accept(finding(kind, "usage.above", item, usage, share.upper(), "above"));
+        } else if (share.upper() < low - dust) {
+            below(pot, item)
+                    .ifPresent(
+                            kind -> report.accept(finding(kind, "usage.below", item, usage, share.upper(), "below")));
+        }
+    }
+
+    /** Too little of the only preservative is a fault; too little of anything else is worth a look at most. */
+    private static Optional<Finding.Kind> below(Pot pot, Item item) {
+        if (item.is(Family.PRESERVATIVE)) {
+            boolean only = pot.items(Family.PRESERVATIVE).size() == 1;
+            return Optional.of(only ? Finding.Kind.PROBABLE_FAULT : Finding.Kind.LOOK_AT_THIS);
+        }
+        return item.is(Family.COLOURANT) || item.is(Family.FRAGRANCE)
+                ? Optional.empty()
+                : Optional.of(Finding.Kind.LOOK_AT_THIS);
+    }
+
+    private static Finding finding(
+            Finding.Kind kind, String rule, Item item, PercentRange usage, double share, String side) {
+        return new Finding(
+                kind,
+                rule,
+                item.material()
+                        .map(card -> card.sources().getOrDefault("usage", ""))
+                        .orElse(""),
+                List.of(item.portion().lineId()),
+                List.of(
+                        Figure.exactly("In the product", share * 100, "%", "as added, upper end"),
+                        new Figure(
+                                "Usual range",
+                                usage.low().value().doubleValue(),
+                                usage.high().value().doubleValue(),
+                                usage.high().value().doubleValue(),
+                                "%",
+                                "from the card",
+                                List.of())),
+                item.name() + " is at " + Words.percent(share) + ", " + side + " its usual " + usage.low() + " to "
+                        + usage.high() + " %.",
+                "Check the decimal point; else note why.");
+    }
+}

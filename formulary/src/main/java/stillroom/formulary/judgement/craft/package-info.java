@@ -1,0 +1,3 @@
+/** What the bench knows: totals, usage, compatibility, order of addition, preservation, handling. */
+@org.jspecify.annotations.NullMarked
+package stillroom.formulary.judgement.craft;

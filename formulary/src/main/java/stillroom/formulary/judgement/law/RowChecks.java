@@ -1,0 +1,77 @@
+package stillroom.formulary.judgement.law;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import stillroom.formulary.evaluation.Finding;
+import stillroom.formulary.formula.Brief;
+import stillroom.formulary.judgement.pot.Pot;
+import stillroom.formulary.judgement.pot.Share;
+import stillroom.formulary.rule.Rule;
+
+/** Every rule row that names a substance of the product, held against it. */
+final class RowChecks {
+    /** How far ahead a coming rule is worth telling: batches made now are still on sale then. */
+    private static final int MONTHS_AHEAD = 18;
+
+    private RowChecks() {}
+
+    static void rows(Pot pot, Consumer<Finding> report) {
+        Set<String> told = new LinkedHashSet<>();
+        for (Applying applying : Applying.on(pot, pot.asOf())) {
+            for (Finding finding : judge(applying, pot)) {
+                told.add(finding.rule());
+                report.accept(finding);
+            }
+        }
+        for (Applying coming : Applying.comingAfter(pot, pot.asOf(), MONTHS_AHEAD)) {
+            for (Finding finding : judge(coming, pot)) {
+                if (!told.contains(finding.rule())) {
+                    report.accept(RowFinding.coming(finding, coming.rule()));
+                }
+            }
+        }
+    }
+
+    static List<Finding> judge(Applying applying, Pot pot) {
+        List<Finding> findings = new ArrayList<>();
+        Rule rule = applying.rule();
+        switch (rule.kind()) {
+            case PROHIBITED -> findings.add(RowFinding.prohibited(applying));
+            case LIMIT, LISTED, GUIDANCE -> {
+                people(applying, pot.brief()).ifPresent(findings::add);
+                LimitJudgement.judge(applying, pot).forEach(findings::add);
+                acidity(applying, pot).ifPresent(findings::add);
+                company(applying, pot).ifPresent(findings::add);
+            }
+            case ALLERGEN -> {
+                // Names on a label, no finding: the label reads these rows itself.
+            }
+        }
+        return findings;
+    }
+
+    private static Optional<Finding> people(Applying applying, Brief brief) {
+        List<Brief.People> refused = applying.rule().scope().notFor().stream()
+                .filter(brief.people()::contains)
+                .sorted()
+                .toList();
+        return refused.isEmpty() ? Optional.empty() : Optional.of(RowFinding.people(applying, refused));
+    }
+
+    private static Optional<Finding> acidity(Applying applying, Pot pot) {
+        Optional<Double> highest = applying.rule().limit().phMax();
+        return pot.workingPh()
+                .filter(ph -> highest.isPresent() && ph.high() > highest.get())
+                .map(ph -> RowFinding.acidity(applying, ph, highest.orElseThrow()));
+    }
+
+    private static Optional<Finding> company(Applying applying, Pot pot) {
+        List<Share> beside = pot.where(share -> applying.rule().limit().notWith().stream()
+                .anyMatch(word -> share.is(word) || share.key().equals(word)));
+        return beside.isEmpty() ? Optional.empty() : Optional.of(RowFinding.company(applying, beside));
+    }
+}

@@ -1,0 +1,102 @@
+package stillroom.formulary.judgement.law;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import stillroom.formulary.evaluation.Figure;
+import stillroom.formulary.evaluation.Finding;
+import stillroom.formulary.formula.Brief;
+import stillroom.formulary.judgement.pot.Pot;
+import stillroom.formulary.judgement.pot.Share;
+import stillroom.formulary.judgement.pot.Words;
+import stillroom.formulary.material.Constituent;
+import stillroom.formulary.quantity.Interval;
+import stillroom.formulary.rule.Rule;
+
+/** Findings made of a rule row; an unread row never says more than "look at this". */
+final class RowFinding {
+    private RowFinding() {}
+
+    static Finding of(
+            Finding.Kind kind, Rule rule, List<String> lines, List<Figure> compared, String says, String mend) {
+        boolean law = rule.kind() != Rule.Kind.GUIDANCE;
+        Finding.Kind weight = rule.isRead() && law ? kind : Finding.Kind.LOOK_AT_THIS;
+        String reserve = rule.isRead() ? "" : " This row was not read in the legal text: check it there.";
+        String advice = law ? "" : " Advice, not law.";
+        return new Finding(weight, rule.id(), rule.citation().words(), lines, compared, says + advice + reserve, mend);
+    }
+
+    static Finding prohibited(Applying applying) {
+        Rule rule = applying.rule();
+        boolean trace =
+                applying.shares().stream().allMatch(share -> share.share().role() == Constituent.Role.IMPURITY);
+        String names = Words.list(Pot.names(applying.shares()));
+        return of(
+                trace ? Finding.Kind.LOOK_AT_THIS : Finding.Kind.BREACH,
+                rule,
+                Pot.lines(applying.shares()),
+                List.of(),
+                trace
+                        ? names + " comes along as an impurity; " + rule.name() + " may not be in this kind of product."
+                        : names + " may not be in this kind of product: " + rule.name() + ".",
+                "Take it out" + (rule.note().isEmpty() ? "." : ". " + rule.note()));
+    }
+
+    static Finding people(Applying applying, List<Brief.People> refused) {
+        List<String> who = refused.stream().map(RowFinding::words).toList();
+        return of(
+                Finding.Kind.BREACH,
+                applying.rule(),
+                Pot.lines(applying.shares()),
+                List.of(),
+                Words.list(Pot.names(applying.shares())) + " may not be used in a product for " + Words.list(who) + ".",
+                "Choose another material, or another group of people.");
+    }
+
+    private static String words(Brief.People people) {
+        return people.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    static Finding acidity(Applying applying, Interval ph, double highest) {
+        return of(
+                Finding.Kind.BREACH,
+                applying.rule(),
+                Pot.lines(applying.shares()),
+                List.of(
+                        new Figure("Product", ph.low(), ph.middle(), ph.high(), "pH", "", List.of()),
+                        Figure.exactly("Highest allowed", highest, "pH", "the row's figure")),
+                "With " + Words.list(Pot.names(applying.shares())) + " the pH may be at most " + Words.figure(highest)
+                        + "; the product is at up to " + Words.figure(ph.high()) + ".",
+                "Lower the pH.");
+    }
+
+    static Finding company(Applying applying, List<Share> beside) {
+        List<Share> all = new ArrayList<>(applying.shares());
+        all.addAll(beside);
+        return of(
+                Finding.Kind.BREACH,
+                applying.rule(),
+                Pot.lines(all),
+                List.of(),
+                Words.list(Pot.names(applying.shares())) + " may not stand beside " + Words.list(Pot.names(beside))
+                        + ".",
+                "Take one of them out.");
+    }
+
+    /** What a row will say once it counts. */
+    static Finding coming(Finding finding, Rule rule) {
+        String from = rule.span().from().map(Object::toString).orElse("");
+        String stock = rule.span()
+                .stockUntil()
+                .map(day -> " Older stock may be sold until " + day + ".")
+                .orElse("");
+        return new Finding(
+                Finding.Kind.LOOK_AT_THIS,
+                finding.rule(),
+                finding.source(),
+                finding.lines(),
+                finding.compared(),
+                "From " + from + ": " + finding.says() + stock,
+                finding.mend());
+    }
+}

@@ -1,0 +1,18 @@
+package stillroom.formulary.rule;
+
+import java.util.List;
+
+/**
+ * What goes in before what, and why.
+ *
+ * @param id stable, such as {@code order.benzoate-before-acid}
+ * @param first selectors of what goes in first: {@code tag:gum}, {@code substance:sodium-benzoate}, {@code family:acid}
+ * @param then selectors of what goes in later
+ * @param reason one sentence
+ */
+public record OrderRule(String id, List<String> first, List<String> then, String reason, String mend, String source) {
+    public OrderRule {
+        first = List.copyOf(first);
+        then = List.copyOf(then);
+    }
+}

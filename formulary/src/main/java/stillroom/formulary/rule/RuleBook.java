@@ -1,0 +1,51 @@
+package stillroom.formulary.rule;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Everything that a judgement looks up besides materials.
+ *
+ * @param laws by market code
+ * @param norrish constant of Norrish's equation for water activity, by substance key [dimensionless]
+ */
+public record RuleBook(
+        Map<String, MarketLaw> laws,
+        List<GovernedClaim> claims,
+        List<Duty> duties,
+        List<WarningText> warnings,
+        List<OrderRule> order,
+        Map<String, Double> norrish) {
+    public RuleBook {
+        laws = Map.copyOf(laws);
+        claims = List.copyOf(claims);
+        duties = List.copyOf(duties);
+        warnings = List.copyOf(warnings);
+        order = List.copyOf(order);
+        norrish = Map.copyOf(norrish);
+    }
+
+    public Optional<MarketLaw> law(String market) {
+        return Optional.ofNullable(laws.get(market));
+    }
+
+    /** A warning's wording in a language; empty where nobody has entered it. */
+    public Optional<WarningText> warning(String key, String language) {
+        return warnings.stream()
+                .filter(text -> text.key().equals(key) && text.language().equals(language))
+                .findFirst();
+    }
+
+    /** The newest day on which any row of the market was read; of any market where this one has none. */
+    public LocalDate recordedOn(String market) {
+        return law(market)
+                .flatMap(MarketLaw::recordedOn)
+                .or(() -> laws.values().stream()
+                        .flatMap(law -> law.recordedOn().stream())
+                        .max(Comparator.naturalOrder()))
+                .orElse(LocalDate.EPOCH);
+    }
+}

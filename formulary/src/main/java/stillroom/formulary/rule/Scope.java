@@ -1,0 +1,65 @@
+package stillroom.formulary.rule;
+
+import java.util.EnumSet;
+import java.util.Set;
+import stillroom.formulary.formula.Brief;
+import stillroom.formulary.formula.ProductType;
+
+/**
+ * Which products, people and uses of a substance a rule row speaks of.
+ *
+ * @param products the product types covered
+ * @param notFor people for whom the product may not contain it
+ * @param purpose whether the row speaks of the substance as preservative only, or of any use
+ */
+public record Scope(Set<ProductType> products, Set<Brief.People> notFor, Purpose purpose) {
+    /** What the substance is in the product for; the card's family decides. */
+    public enum Purpose {
+        ANY,
+        PRESERVATIVE,
+        OTHER
+    }
+
+    public Scope {
+        products = Set.copyOf(products);
+        notFor = Set.copyOf(notFor);
+    }
+
+    public boolean covers(ProductType type) {
+        return products.contains(type);
+    }
+
+    /**
+     * Reads a product condition: words joined by blanks, {@code any}, {@code leave-on}, {@code rinse-off} or the name
+     * of a product type such as {@code lip-product}; a word with {@code !} before it takes that type out again.
+     */
+    public static Set<ProductType> productsOf(String words) {
+        EnumSet<ProductType> covered = EnumSet.noneOf(ProductType.class);
+        EnumSet<ProductType> excluded = EnumSet.noneOf(ProductType.class);
+        for (String word : words.isBlank() ? new String[] {"any"} : words.trim().split("\\s+")) {
+            if (word.startsWith("!")) {
+                excluded.addAll(named(word.substring(1)));
+            } else {
+                covered.addAll(named(word));
+            }
+        }
+        if (covered.isEmpty()) {
+            covered.addAll(EnumSet.allOf(ProductType.class));
+        }
+        covered.removeAll(excluded);
+        return covered;
+    }
+
+    private static Set<ProductType> named(String word) {
+        EnumSet<ProductType> types = EnumSet.allOf(ProductType.class);
+        switch (word) {
+            case "any" -> {}
+            case "leave-on" -> types.removeIf(type -> !type.leaveOn());
+            case "rinse-off" -> types.removeIf(ProductType::leaveOn);
+            default ->
+                types.retainAll(Set.of(ProductType.valueOf(
+                        word.toUpperCase(java.util.Locale.ROOT).replace('-', '_'))));
+        }
+        return types;
+    }
+}

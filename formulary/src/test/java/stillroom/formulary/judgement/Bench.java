@@ -1,0 +1,161 @@
+package stillroom.formulary.judgement;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillroom.formulary.evaluation.Evaluation;
+import stillroom.formulary.evaluation.Finding;
+import stillroom.formulary.formula.Amount;
+import stillroom.formulary.formula.Brief;
+import stillroom.formulary.formula.Formula;
+import stillroom.formulary.formula.Line;
+import stillroom.formulary.formula.Phase;
+import stillroom.formulary.formula.ProductType;
+import stillroom.formulary.material.ChargeClass;
+import stillroom.formulary.material.Constituent;
+import stillroom.formulary.material.CounterIon;
+import stillroom.formulary.material.Family;
+import stillroom.formulary.material.MassFraction;
+import stillroom.formulary.material.Material;
+import stillroom.formulary.material.MaterialBook;
+import stillroom.formulary.material.Parent;
+import stillroom.formulary.material.Substance;
+
+/** A small hand-made book and short ways to write formulas for tests. Molar masses: IUPAC 2021 atomic weights. */
+final class Bench implements MaterialBook {
+    static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+    static final Evaluator EVALUATOR = Evaluator.standard();
+
+    private final Map<String, Material> materials = new LinkedHashMap<>();
+    private final Map<String, Substance> substances = new LinkedHashMap<>();
+
+    /** The book that most tests use. */
+    static Bench book() {
+        Bench book = new Bench();
+        book.pure("water", Family.WATER, 18.015);
+        book.pure("glycerin", Family.HUMECTANT, 92.094, "humectant");
+        book.pure("helianthus-annuus-seed-oil", Family.OIL, null, "oil");
+        book.pure("phenoxyethanol", Family.PRESERVATIVE, 138.166, "preservative-annex-v");
+        book.pure("ethylhexylglycerin", Family.PRESERVATIVE, 204.31, "preservative-booster");
+        book.salt("sodium-benzoate", Family.PRESERVATIVE, 144.105, "benzoic-acid", "preservative-annex-v");
+        book.salt("potassium-benzoate", Family.PRESERVATIVE, 160.213, "benzoic-acid", "preservative-annex-v");
+        book.salt("potassium-sorbate", Family.PRESERVATIVE, 150.218, "sorbic-acid", "preservative-annex-v");
+        book.pure("methylparaben", Family.PRESERVATIVE, 152.149, "preservative-annex-v", "paraben");
+        book.pure("ethylparaben", Family.PRESERVATIVE, 166.176, "preservative-annex-v", "paraben");
+        book.pure("propylparaben", Family.PRESERVATIVE, 180.203, "preservative-annex-v", "paraben");
+        book.pure("methylisothiazolinone", Family.PRESERVATIVE, 115.15, "preservative-annex-v");
+        book.pure("retinyl-palmitate", Family.ACTIVE, 524.874, "retinoid");
+        book.pure("citric-acid", Family.ACID, 192.123);
+        book.pure("xanthan-gum", Family.THICKENER, null, "gum", "anionic-polymer");
+        book.surfactant("sodium-laureth-sulfate", ChargeClass.ANIONIC);
+        book.surfactant("cocamidopropyl-betaine", ChargeClass.AMPHOTERIC);
+        book.surfactant("coco-glucoside", ChargeClass.NONIONIC);
+        book.surfactant("behentrimonium-chloride", ChargeClass.CATIONIC);
+        book.pure("sodium-chloride", Family.SALT, 58.44, "electrolyte");
+        book.mixture("sles-70", Family.SURFACTANT, "sodium-laureth-sulfate", 0.70, "water", 0.30);
+        book.mixture("capb-30", Family.SURFACTANT, "cocamidopropyl-betaine", 0.30, "water", 0.645);
+        book.part(
+                "capb-30", new Constituent("sodium-chloride", MassFraction.exactly(0.055), Constituent.Role.IMPURITY));
+        book.mixture("coco-glucoside-51", Family.SURFACTANT, "coco-glucoside", 0.51, "water", 0.49);
+        return book;
+    }
+
+    Bench pure(String key, Family family, Double molarMass, String... tags) {
+        return substance(key, molarMass, ChargeClass.NONE, false, Optional.empty(), tags)
+                .card(key, family, Constituent.exactly(key, 1));
+    }
+
+    private Bench salt(String key, Family family, double molarMass, String acid, String... tags) {
+        Parent parent = Parent.salt(acid, 1, CounterIon.SODIUM, 1);
+        return substance(key, molarMass, ChargeClass.NONE, false, Optional.of(parent), tags)
+                .card(key, family, Constituent.exactly(key, 1));
+    }
+
+    private Bench surfactant(String key, ChargeClass charge) {
+        return substance(key, null, charge, true, Optional.empty())
+                .card(key, Family.SURFACTANT, Constituent.exactly(key, 1));
+    }
+
+    Bench substance(
+            String key,
+            Double molarMass,
+            ChargeClass charge,
+            boolean surfactant,
+            Optional<Parent> parent,
+            String... tags) {
+        substances.put(
+                key,
+                new Substance(
+                        key,
+                        key,
+                        List.of(),
+                        Optional.ofNullable(molarMass),
+                        charge,
+                        surfactant,
+                        Optional.empty(),
+                        List.of(tags),
+                        "hand-made for this test",
+                        parent,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()));
+        return this;
+    }
+
+    Bench card(String key, Family family, Constituent... parts) {
+        materials.put(key, Material.named(key, key, family).withComposition(parts));
+        return this;
+    }
+
+    Bench mixture(String key, Family family, String first, double a, String second, double b) {
+        return card(key, family, Constituent.exactly(first, a), Constituent.exactly(second, b));
+    }
+
+    private void part(String key, Constituent more) {
+        Material card = materials.get(key);
+        List<Constituent> parts = new ArrayList<>(card.composition());
+        parts.add(more);
+        materials.put(key, card.withComposition(parts.toArray(new Constituent[0])));
+    }
+
+    @Override
+    public Optional<Material> material(String key) {
+        return Optional.ofNullable(materials.get(key));
+    }
+
+    @Override
+    public Optional<Substance> substance(String key) {
+        return Optional.ofNullable(substances.get(key));
+    }
+
+    /** One phase; each pair is a material key and its amount, where "q.s." takes the rest. */
+    static Formula formula(String... pairs) {
+        List<Line> lines = new ArrayList<>();
+        for (int i = 0; i < pairs.length; i += 2) {
+            Amount amount = pairs[i + 1].equals("q.s.") ? new Amount.ToHundred() : Amount.fixed(pairs[i + 1]);
+            lines.add(new Line("line" + (i / 2 + 1), pairs[i], amount, ""));
+        }
+        return new Formula(List.of(new Phase("a", "A", lines, List.of())));
+    }
+
+    Evaluation judge(ProductType type, String... pairs) {
+        return judge(Brief.of(type), TODAY, pairs);
+    }
+
+    Evaluation judge(Brief brief, LocalDate day, String... pairs) {
+        return EVALUATOR.evaluate(Subjects.of(formula(pairs), brief), this, day);
+    }
+
+    static List<String> warnings(Evaluation evaluation) {
+        return evaluation.warnings().stream().map(Finding::rule).toList();
+    }
+
+    static Optional<Finding> finding(Evaluation evaluation, String rule) {
+        return evaluation.findings().stream()
+                .filter(finding -> finding.rule().equals(rule))
+                .findFirst();
+    }
+}

@@ -131,6 +131,16 @@ final class Bench implements MaterialBook {
         return Optional.ofNullable(substances.get(key));
     }
 
+    @Override
+    public List<Material> materials() {
+        return List.copyOf(materials.values());
+    }
+
+    @Override
+    public List<Substance> substances() {
+        return List.copyOf(substances.values());
+    }
+
     /** One phase; each pair is a material key and its amount, where "q.s." takes the rest. */
     static Formula formula(String... pairs) {
         List<Line> lines = new ArrayList<>();

@@ -2,63 +2,124 @@ package stillroom.ledger;
 
 import java.nio.file.Path;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.ledger.batch.BatchBook;
 import stillroom.ledger.formula.ProductShelf;
 import stillroom.ledger.lot.LotBook;
 import stillroom.ledger.material.MaterialShelf;
+import stillroom.ledger.store.Copies;
+import stillroom.ledger.store.Database;
 import stillroom.ledger.workshop.Equipment;
 import stillroom.ledger.workshop.Settings;
 
 /** The workshop's memory: one folder, one file. Safe to use from many threads. */
 public final class Ledger implements AutoCloseable {
-    private Ledger() {}
+    private final Database database;
+    private final Settings settings;
+    private final Equipment equipment;
+    private final MaterialShelf materials;
+    private final LotBook lots;
+    private final ProductShelf products;
+    private final BatchBook batches;
+
+    private Ledger(Database database, Supplier<? extends MaterialBook> starter) {
+        this.database = database;
+        this.settings = new Settings(database);
+        this.equipment = new Equipment(database);
+        this.materials = new MaterialShelf(database, once(starter));
+        this.lots = new LotBook(database);
+        this.products = new ProductShelf(database, materials);
+        this.batches = new BatchBook(database);
+    }
 
     /**
      * Opens the workshop in a folder, creating both where there is none.
      *
-     * @param starter the starter library, asked for when first needed
+     * @param starter the starter library, asked for once, when first needed
      * @throws stillroom.ledger.store.LedgerException with one sentence where the folder cannot be written, another copy
      *     uses it, or the file is damaged or from a newer version; nothing is changed then
      */
     public static Ledger open(Path folder, Supplier<? extends MaterialBook> starter) {
-        throw new UnsupportedOperationException();
+        return new Ledger(Database.open(folder), starter);
+    }
+
+    /** Whether a folder holds a workshop already. */
+    public static boolean existsIn(Path folder) {
+        return Database.existsIn(folder);
     }
 
     public Settings settings() {
-        throw new UnsupportedOperationException();
+        return settings;
     }
 
     public Equipment equipment() {
-        throw new UnsupportedOperationException();
+        return equipment;
     }
 
     public MaterialShelf materials() {
-        throw new UnsupportedOperationException();
+        return materials;
     }
 
     public LotBook lots() {
-        throw new UnsupportedOperationException();
+        return lots;
     }
 
     public ProductShelf products() {
-        throw new UnsupportedOperationException();
+        return products;
     }
 
     public BatchBook batches() {
-        throw new UnsupportedOperationException();
+        return batches;
     }
 
-    /** Several changes as one: all are stored, or none where the work throws. */
+    /** Several changes as one: all are stored, or none where the work or a part of it throws. Others wait meanwhile. */
     public <T> T together(Supplier<T> work) {
-        throw new UnsupportedOperationException();
+        return database.write(sql -> work.get());
+    }
+
+    /** Several answers from one consistent moment. */
+    public <T> T atOneMoment(Supplier<T> questions) {
+        return database.read(sql -> questions.get());
     }
 
     /** Writes a consistent copy of everything to a new file while work goes on. */
     public void backupTo(Path file) {
-        throw new UnsupportedOperationException();
+        database.copyTo(file);
+    }
+
+    /** As {@link #backupTo}, of a folder that this or another process may have open. */
+    public static void backup(Path folder, Path file) {
+        Copies.copyOf(folder, file);
+    }
+
+    /**
+     * Puts a copy in the place of the workshop in a folder. What stood there is kept beside it under another name.
+     *
+     * @return where the former file now lies, or the folder itself where there was none
+     * @throws stillroom.ledger.store.LedgerException where the copy is not sound or the folder is in use; nothing is
+     *     changed then
+     */
+    public static Path restore(Path copy, Path folder) {
+        return Copies.restore(copy, folder);
     }
 
     @Override
-    public void close() {}
+    public void close() {
+        database.close();
+    }
+
+    private static Supplier<MaterialBook> once(Supplier<? extends MaterialBook> starter) {
+        return new Supplier<>() {
+            private @Nullable MaterialBook book;
+
+            @Override
+            public synchronized MaterialBook get() {
+                if (book == null) {
+                    book = starter.get();
+                }
+                return book;
+            }
+        };
+    }
 }

@@ -115,4 +115,30 @@ public record Material(
                 naturalOriginIndex,
                 sources);
     }
+
+    /** The same card as another revision. */
+    public Material withRevision(int number) {
+        return new Material(
+                key,
+                number,
+                revisedOn,
+                name,
+                family,
+                functions,
+                composition,
+                strength,
+                usage,
+                workingPh,
+                ownPh,
+                densityGramsPerMillilitre,
+                solubility,
+                maxCelsius,
+                cautions,
+                grade,
+                supplier,
+                price,
+                note,
+                naturalOriginIndex,
+                sources);
+    }
 }

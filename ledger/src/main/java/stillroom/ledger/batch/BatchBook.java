@@ -2,17 +2,36 @@ package stillroom.ledger.batch;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import stillroom.formulary.batch.Batch;
 import stillroom.formulary.batch.BatchEvent;
 import stillroom.formulary.batch.LogEntry;
+import stillroom.ledger.store.Database;
+import stillroom.ledger.store.Sql;
 
 /** Batches and their logs. What stands in a log stays there: a mistake is struck by a later entry. */
 public final class BatchBook {
+    private static final DateTimeFormatter CODE_DAY = DateTimeFormatter.ofPattern("yyMMdd");
+
+    private final Database database;
+
+    public BatchBook(Database database) {
+        this.database = database;
+    }
+
     /** A free code for a batch opened on this day, such as 261125-1; nothing is reserved. */
     public String proposeCode(LocalDate day) {
-        throw new UnsupportedOperationException();
+        String beginning = CODE_DAY.format(day) + "-";
+        Set<String> taken = new HashSet<>(database.read(sql -> BatchSql.codesBeginning(sql, beginning)));
+        int number = 1;
+        while (taken.contains(beginning + number)) {
+            number++;
+        }
+        return beginning + number;
     }
 
     /**
@@ -20,65 +39,90 @@ public final class BatchBook {
      *
      * @param version a kept version; none when weighed free hand
      * @return empty (and nothing stored) where the code is taken
+     * @throws IllegalArgumentException where there is no such product or kept version
      */
     public Optional<Batch> open(long productId, Optional<Integer> version, String code, LocalDate openedOn) {
-        throw new UnsupportedOperationException();
+        return database.write(sql -> {
+            Batch batch = new Batch(BatchSql.freeId(sql), code, productId, version, openedOn);
+            BatchSql.checkOrigin(sql, batch);
+            return BatchSql.insert(sql, batch) ? Optional.of(batch) : Optional.<Batch>empty();
+        });
     }
 
     public Optional<Batch> batch(long id) {
-        throw new UnsupportedOperationException();
+        return database.read(sql -> BatchSql.one(sql, id));
     }
 
     public Optional<Batch> byCode(String code) {
-        throw new UnsupportedOperationException();
+        return database.read(sql -> BatchSql.byCode(sql, code));
     }
 
     /** The batch as lists show it, with its stage. */
     public Optional<BatchRow> row(long id) {
-        throw new UnsupportedOperationException();
+        return database.read(sql -> BatchSql.row(sql, id));
     }
 
     /**
      * Adds an entry to the log. It is on disk when this returns.
      *
      * @param requestId made by the page for this one act: the same request again returns the entry that it made
+     * @throws IllegalArgumentException where there is no such batch, a struck entry does not exist, or the request has
+     *     made a different entry before
      */
     public LogEntry append(long batchId, String requestId, Instant at, String by, BatchEvent event) {
-        throw new UnsupportedOperationException();
+        LogEntry wanted = new LogEntry(0, at, by, event);
+        return database.write(sql -> Appending.append(sql, batchId, requestId, wanted));
     }
 
     /** The whole log, oldest first. */
     public List<LogEntry> log(long batchId) {
-        throw new UnsupportedOperationException();
+        return database.read(sql -> LogSql.log(sql, batchId));
     }
 
     /** The batches that are not yet released or rejected, those due first, then the newest. */
     public List<BatchRow> unfinished() {
-        throw new UnsupportedOperationException();
+        return database.read(BatchSql::unfinished);
     }
 
     /** One page of a list, newest first. */
     public BatchPage page(BatchQuery query, int offset, int size) {
-        throw new UnsupportedOperationException();
+        return database.read(sql -> BatchSql.page(sql, query, offset, size));
     }
 
     /** The batches made from a version, newest first. */
     public List<BatchRow> fromVersion(long productId, int number) {
-        throw new UnsupportedOperationException();
+        return database.read(sql -> BatchSql.fromVersion(sql, productId, number));
     }
 
-    /** Every batch that holds some of a lot, newest first. */
+    /** Every batch that holds some of a lot, weighed in or come with the bulk of another batch, newest first. */
     public List<LotUse> holding(String lotCode) {
-        throw new UnsupportedOperationException();
+        return database.read(sql -> BatchSql.holding(sql, lotCode));
     }
 
     /** The hash of the newest entry, as 64 hexadecimal digits, which covers the whole log; empty for an empty log. */
     public Optional<String> headHash(long batchId) {
-        throw new UnsupportedOperationException();
+        LogSql.Head head = database.read(sql -> LogSql.head(sql, batchId));
+        return head.entries() == 0 ? Optional.empty() : Optional.of(head.hash());
     }
 
-    /** Recomputes the chain; the number of the first entry that does not fit, if any. */
+    /**
+     * Recomputes the chain; the number of the first entry that does not fit, or of the first that is missing.
+     */
     public Optional<Integer> firstAltered(long batchId) {
-        throw new UnsupportedOperationException();
+        return database.read(sql -> firstAltered(sql, batchId));
+    }
+
+    private static Optional<Integer> firstAltered(Sql sql, long batchId) {
+        LogSql.Head head = LogSql.head(sql, batchId);
+        String hash = BatchSql.chainBeginning(sql, batchId);
+        int expected = 1;
+        for (LogSql.Link link : LogSql.links(sql, batchId)) {
+            hash = Chain.next(hash, link.body());
+            if (link.number() != expected || !hash.equals(link.hash())) {
+                return Optional.of(expected);
+            }
+            expected++;
+        }
+        return hash.equals(head.hash()) ? Optional.empty() : Optional.of(expected);
     }
 }

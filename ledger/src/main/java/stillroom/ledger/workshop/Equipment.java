@@ -2,16 +2,44 @@ package stillroom.ledger.workshop;
 
 import java.util.List;
 import stillroom.formulary.plan.Balance;
+import stillroom.ledger.json.Json;
+import stillroom.ledger.store.Database;
+import stillroom.ledger.store.Sql;
 
 /** The balances of the workshop. */
 public final class Equipment {
+    private final Database database;
+
+    public Equipment(Database database) {
+        this.database = database;
+    }
+
     /** In the maker's order. */
     public List<Balance> balances() {
-        throw new UnsupportedOperationException();
+        return database.read(sql -> sql.list(
+                "select body from balance order by position", row -> Json.read(row.text("body"), Balance.class)));
     }
 
     /** Replaces the whole list; names must differ. */
     public void writeBalances(List<Balance> balances) {
-        throw new UnsupportedOperationException();
+        if (balances.stream().map(Balance::name).distinct().count() < balances.size()) {
+            throw new IllegalArgumentException("two balances have the same name");
+        }
+        database.write(sql -> {
+            sql.run("delete from balance");
+            return insert(sql, balances);
+        });
+    }
+
+    private static int insert(Sql sql, List<Balance> balances) {
+        int position = 0;
+        for (Balance balance : balances) {
+            position += sql.run(
+                    "insert into balance (name, position, body) values (?, ?, ?)",
+                    balance.name(),
+                    position,
+                    Json.write(balance));
+        }
+        return position;
     }
 }

@@ -1,0 +1,64 @@
+package stillroom.ledger.batch;
+
+import java.util.List;
+import java.util.Optional;
+import stillroom.formulary.batch.LogEntry;
+import stillroom.ledger.json.Json;
+import stillroom.ledger.store.Row;
+import stillroom.ledger.store.Sql;
+
+/** The table of log entries, and the columns of a batch that follow from them. */
+final class LogSql {
+    private LogSql() {}
+
+    /** How far a log has come. */
+    record Head(int entries, String hash) {}
+
+    /** An entry as it is stored. */
+    record Link(int number, String body, String hash) {}
+
+    static Head head(Sql sql, long batchId) {
+        return sql.first(
+                        "select entries, head_hash from batch where id = ?",
+                        row -> new Head((int) row.integer("entries"), row.text("head_hash")),
+                        batchId)
+                .orElseThrow(() -> new IllegalArgumentException("there is no batch " + batchId));
+    }
+
+    static Optional<LogEntry> made(Sql sql, long batchId, String requestId) {
+        return sql.first(
+                "select body from log_entry where batch_id = ? and request_id = ?", LogSql::entry, batchId, requestId);
+    }
+
+    static List<LogEntry> log(Sql sql, long batchId) {
+        return sql.list("select body from log_entry where batch_id = ? order by number", LogSql::entry, batchId);
+    }
+
+    static List<Link> links(Sql sql, long batchId) {
+        return sql.list(
+                "select number, body, hash from log_entry where batch_id = ? order by number",
+                row -> new Link((int) row.integer("number"), row.text("body"), row.text("hash")),
+                batchId);
+    }
+
+    static void insert(Sql sql, long batchId, String requestId, LogEntry entry, Link link) {
+        sql.run("""
+                insert into log_entry (batch_id, number, request_id, at_ms, kind, body, hash)
+                values (?, ?, ?, ?, ?, ?, ?)""", batchId, link.number(), requestId, entry.at(), Json.kind(entry.event()), link.body(), link.hash());
+    }
+
+    static void summarise(Sql sql, long batchId, Summary summary, LogEntry newest, String hash) {
+        sql.run(
+                "update batch set stage = ?, due_ms = ?, entries = ?, last_ms = ?, head_hash = ? where id = ?",
+                summary.stage(),
+                summary.due(),
+                newest.number(),
+                newest.at(),
+                hash,
+                batchId);
+    }
+
+    private static LogEntry entry(Row row) {
+        return Json.read(row.text("body"), LogEntry.class);
+    }
+}

@@ -1,0 +1,41 @@
+package stillroom.ledger.store;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.Optional;
+
+/** One row of an answer, read by column name. Valid only while its reader runs. */
+public final class Row {
+    private final ResultSet result;
+
+    Row(ResultSet result) {
+        this.result = result;
+    }
+
+    /** A text that is never missing. */
+    public String text(String column) {
+        return maybeText(column)
+                .orElseThrow(() -> new LedgerException("The data file lacks a value in " + column + "."));
+    }
+
+    public Optional<String> maybeText(String column) {
+        return Sql.asked(() -> Optional.ofNullable(result.getString(column)));
+    }
+
+    /** An integer; 0 where it is missing. */
+    public long integer(String column) {
+        return Sql.asked(() -> result.getLong(column));
+    }
+
+    public Optional<Long> maybeInteger(String column) {
+        return Sql.asked(() -> {
+            long value = result.getLong(column);
+            return result.wasNull() ? Optional.<Long>empty() : Optional.of(value);
+        });
+    }
+
+    /** Moves on; false after the last row. */
+    boolean next() throws SQLException {
+        return result.next();
+    }
+}

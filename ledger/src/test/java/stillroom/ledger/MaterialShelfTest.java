@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -53,6 +54,24 @@ final class MaterialShelfTest {
             Workbench.done(ledger.materials().save(Material.named("water", "Boiled water", Family.WATER)));
             assertThat(book.material("water")).isEqualTo(before);
             assertThat(ledger.materials().book().material("water")).isNotEqualTo(before);
+        }
+    }
+
+    @Test
+    void aBookListsEachCardOnceAtTheRevisionThatItMeans() {
+        try (Ledger ledger = Workbench.open(folder)) {
+            Material first =
+                    Workbench.done(ledger.materials().save(Material.named("water", "Well water", Family.WATER)));
+            Material second = Workbench.done(ledger.materials().save(first));
+            assertThat(ledger.materials().book().materials())
+                    .extracting(Material::key)
+                    .containsExactly("glycerin", "water");
+            assertThat(ledger.materials().book().materials()).contains(second).doesNotContain(first);
+            assertThat(ledger.materials()
+                            .book(Map.of("water", first.revision()))
+                            .materials())
+                    .contains(first)
+                    .doesNotContain(second);
         }
     }
 

@@ -52,6 +52,16 @@ final class Workbench {
             public Optional<Substance> substance(String key) {
                 return Optional.empty();
             }
+
+            @Override
+            public List<Material> materials() {
+                return List.copyOf(byKey.values());
+            }
+
+            @Override
+            public List<Substance> substances() {
+                return List.of();
+            }
         };
     }
 

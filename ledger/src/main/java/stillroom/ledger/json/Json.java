@@ -64,7 +64,7 @@ public final class Json {
 
     /** The word for this kind of event in documents. */
     public static String kind(BatchEvent event) {
-        return Kinds.of(event);
+        return Kinds.of(event.getClass());
     }
 
     private static ObjectMapper mapper() {
@@ -84,10 +84,12 @@ public final class Json {
                 .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
                 .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
                 .addMixIn(BatchEvent.ReadingTaken.class, Shapes.ReadingTaken.class);
-        Kinds.ALL.forEach((set, shapes) -> {
+        for (Class<?> set : Kinds.SETS) {
             builder.addMixIn(set, Shapes.Kinded.class);
-            shapes.forEach((shape, word) -> builder.registerSubtypes(new NamedType(shape, word)));
-        });
+            for (Class<?> shape : set.getPermittedSubclasses()) {
+                builder.registerSubtypes(new NamedType(shape, Kinds.of(shape)));
+            }
+        }
         return builder.build();
     }
 

@@ -1,5 +1,6 @@
 package stillroom.ledger.material;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -125,6 +126,26 @@ public final class MaterialShelf {
     Optional<Substance> substance(String key) {
         return database.read(sql -> SubstanceSql.newest(sql, key))
                 .or(() -> starter.get().substance(key));
+    }
+
+    /** Own and starter cards, each key once, own first where both have it; by name. */
+    List<Material> all() {
+        Map<String, Material> cards = new HashMap<>();
+        starter.get().materials().forEach(card -> cards.put(card.key(), card));
+        own().forEach(card -> cards.put(card.key(), card));
+        return cards.values().stream()
+                .sorted(Comparator.comparing(Material::name).thenComparing(Material::key))
+                .toList();
+    }
+
+    /** Own and starter substances in the same way; by INCI name. */
+    List<Substance> allSubstances() {
+        Map<String, Substance> substances = new HashMap<>();
+        starter.get().substances().forEach(substance -> substances.put(substance.key(), substance));
+        ownSubstances().forEach(substance -> substances.put(substance.key(), substance));
+        return substances.values().stream()
+                .sorted(Comparator.comparing(Substance::inciName).thenComparing(Substance::key))
+                .toList();
     }
 
     private Optional<Material> current(Sql sql, String key) {

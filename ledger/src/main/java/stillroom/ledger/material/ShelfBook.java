@@ -1,5 +1,6 @@
 package stillroom.ledger.material;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -27,6 +28,18 @@ final class ShelfBook implements MaterialBook {
     @Override
     public Optional<Substance> substance(String key) {
         return substances.computeIfAbsent(key, shelf::substance);
+    }
+
+    @Override
+    public List<Material> materials() {
+        return shelf.all().stream()
+                .map(card -> material(card.key()).orElse(card))
+                .toList();
+    }
+
+    @Override
+    public List<Substance> substances() {
+        return shelf.allSubstances();
     }
 
     private Optional<Material> looked(String key) {

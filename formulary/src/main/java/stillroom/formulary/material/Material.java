@@ -52,6 +52,7 @@ public record Material(
         String note,
         Optional<Double> naturalOriginIndex,
         Map<String, String> sources) {
+    static final String SOURCE_GLUE = "; ";
     private static final LocalDate FIRST_REVISION = LocalDate.of(2026, 1, 1);
 
     public Material {

@@ -26,8 +26,9 @@ final class CompositionTable {
             if (!materials.contains(material)) {
                 throw row.fault("material " + material + " has no card");
             }
-            if (!substances.contains(row.required("substance"))) {
-                throw row.fault("substance " + row.required("substance") + " is not in substances.csv");
+            String substance = row.required("substance");
+            if (!substances.contains(substance)) {
+                throw row.fault("substance " + substance + " is not in substances.csv");
             }
             table.add(material, row);
         }
@@ -44,14 +45,20 @@ final class CompositionTable {
     }
 
     private void add(String material, ReferenceRow row) {
-        constituents
-                .computeIfAbsent(material, key -> new ArrayList<>())
-                .add(new Constituent(
-                        row.required("substance"), fraction(row), row.choice("role", Constituent.Role.class)));
-        sources.merge(
-                material,
-                row.required("source"),
-                (all, one) -> all.contains(one) ? all : all + Material.SOURCE_GLUE + one);
+        List<Constituent> known = constituents.get(material);
+        if (known == null) {
+            known = new ArrayList<>();
+            constituents.put(material, known);
+        }
+        known.add(
+                new Constituent(row.required("substance"), fraction(row), row.choice("role", Constituent.Role.class)));
+        String source = row.required("source");
+        String all = sources.get(material);
+        if (all == null) {
+            sources.put(material, source);
+        } else if (!all.contains(source)) {
+            sources.put(material, all.concat(Material.SOURCE_GLUE).concat(source));
+        }
     }
 
     private static MassFraction fraction(ReferenceRow row) {

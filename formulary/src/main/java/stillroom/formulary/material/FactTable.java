@@ -1,11 +1,12 @@
 package stillroom.formulary.material;
 
+import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import stillroom.formulary.quantity.Interval;
 import stillroom.formulary.quantity.PercentRange;
 import stillroom.formulary.reference.ReferenceRow;
@@ -43,7 +44,11 @@ final class FactTable {
                 throw row.fault("material " + material + " has no card");
             }
             row.required("source");
-            Map<Fact, ReferenceRow> known = table.facts.computeIfAbsent(material, key -> new LinkedHashMap<>());
+            Map<Fact, ReferenceRow> known = table.facts.get(material);
+            if (known == null) {
+                known = new EnumMap<>(Fact.class);
+                table.facts.put(material, known);
+            }
             if (known.put(row.choice("fact", Fact.class), row) != null) {
                 throw row.fault(row.text("fact") + " of " + material + " appears twice");
             }
@@ -52,27 +57,33 @@ final class FactTable {
     }
 
     Optional<PercentRange> percent(String material, Fact fact) {
-        return row(material, fact).map(row -> Ranges.percent(row, "lower", "upper"));
+        ReferenceRow row = row(material, fact);
+        return row == null ? Optional.empty() : Optional.of(Ranges.percent(row, "lower", "upper"));
     }
 
     Optional<Interval> interval(String material, Fact fact) {
-        return row(material, fact).map(row -> filled(row, Ranges.interval(row, "lower", "upper")));
+        ReferenceRow row = row(material, fact);
+        return row == null ? Optional.empty() : Optional.of(filled(row));
     }
 
     /** A figure that is one number: both columns hold it. */
     Optional<Double> point(String material, Fact fact) {
-        return row(material, fact).map(row -> {
-            Interval range = filled(row, Ranges.interval(row, "lower", "upper"));
-            if (!range.isPoint()) {
-                throw row.fault(row.text("fact") + " must be one figure, in both columns");
-            }
-            return range.low();
-        });
+        ReferenceRow row = row(material, fact);
+        if (row == null) {
+            return Optional.empty();
+        }
+        Interval range = filled(row);
+        if (!range.isPoint()) {
+            throw row.fault(row.text("fact") + " must be one figure, in both columns");
+        }
+        return Optional.of(range.low());
     }
 
     Optional<Strength> strength(String material) {
-        return row(material, Fact.STRENGTH_PERCENT)
-                .map(row -> new Strength(
+        ReferenceRow row = row(material, Fact.STRENGTH_PERCENT);
+        return row == null
+                ? Optional.empty()
+                : Optional.of(new Strength(
                         Ranges.percent(row, "lower", "upper"),
                         row.choice("basis", Strength.Basis.class),
                         row.required("of")));
@@ -80,15 +91,24 @@ final class FactTable {
 
     /** Adds the source of each figure under the name of the card's component. */
     void addSources(String material, Map<String, String> sources) {
-        facts.getOrDefault(material, Map.of())
-                .forEach((fact, row) -> sources.put(fact.component, row.required("source")));
+        Map<Fact, ReferenceRow> known = facts.get(material);
+        if (known != null) {
+            for (Map.Entry<Fact, ReferenceRow> entry : known.entrySet()) {
+                sources.put(entry.getKey().component, entry.getValue().required("source"));
+            }
+        }
     }
 
-    private Optional<ReferenceRow> row(String material, Fact fact) {
-        return Optional.ofNullable(facts.getOrDefault(material, Map.of()).get(fact));
+    private @Nullable ReferenceRow row(String material, Fact fact) {
+        Map<Fact, ReferenceRow> known = facts.get(material);
+        return known == null ? null : known.get(fact);
     }
 
-    private static Interval filled(ReferenceRow row, Optional<Interval> range) {
-        return range.orElseThrow(() -> row.fault(row.text("fact") + " has no figure"));
+    private static Interval filled(ReferenceRow row) {
+        Optional<Interval> range = Ranges.interval(row, "lower", "upper");
+        if (range.isEmpty()) {
+            throw row.fault(row.text("fact") + " has no figure");
+        }
+        return range.get();
     }
 }

@@ -52,7 +52,9 @@ public final class StarterLibrary implements MaterialBook {
         CompositionTable compositions = CompositionTable.of(compositionRows, cards.keySet(), substances.keySet());
         FactTable facts = FactTable.of(factRows, cards.keySet());
         Map<String, Material> materials = new LinkedHashMap<>();
-        cards.forEach((key, row) -> materials.put(key, card(row, compositions, facts)));
+        for (Map.Entry<String, ReferenceRow> entry : cards.entrySet()) {
+            materials.put(entry.getKey(), card(entry.getValue(), compositions, facts));
+        }
         return new StarterLibrary(materials, substances);
     }
 
@@ -66,11 +68,13 @@ public final class StarterLibrary implements MaterialBook {
         return Optional.ofNullable(substances.get(key));
     }
 
-    /** All cards in the order of the table: by family, then as a maker would look for them. */
+    /** In the order of the table: by family, then as a maker would look for them. */
+    @Override
     public List<Material> materials() {
         return List.copyOf(materials.values());
     }
 
+    @Override
     public List<Substance> substances() {
         return List.copyOf(substances.values());
     }

@@ -39,13 +39,17 @@ final class SubstanceTable {
                 throw row.fault("substance " + substance.key() + " appears twice");
             }
         }
+        checkParents(rows, substances);
+        return substances;
+    }
+
+    private static void checkParents(List<ReferenceRow> rows, Map<String, Substance> substances) {
         for (ReferenceRow row : rows) {
-            Optional<String> parent = row.optional("parent");
-            if (parent.isPresent() && !substances.containsKey(parent.get())) {
-                throw row.fault("parent " + parent.get() + " is not a known substance");
+            String parent = row.text("parent");
+            if (!parent.isEmpty() && !substances.containsKey(parent)) {
+                throw row.fault("parent " + parent + " is not a known substance");
             }
         }
-        return substances;
     }
 
     private static Substance substance(ReferenceRow row) {

@@ -3,7 +3,6 @@ package stillroom.formulary.reference;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** One row of a reference table; every refusal names file, line and column. Immutable. */
@@ -57,7 +56,8 @@ public final class ReferenceRow {
 
     /** The number in the field, in the unit that the column's name states. */
     public Optional<Double> number(String column) {
-        return decimal(column).map(BigDecimal::doubleValue);
+        Optional<BigDecimal> exact = decimal(column);
+        return exact.isPresent() ? Optional.of(exact.get().doubleValue()) : Optional.empty();
     }
 
     /** The number in the field exactly as written. */
@@ -82,7 +82,7 @@ public final class ReferenceRow {
     public <E extends Enum<E>> E choice(String column, Class<E> set) {
         String text = required(column);
         for (E constant : set.getEnumConstants()) {
-            if (text.equals(constant.name().toLowerCase(Locale.ROOT).replace('_', '-'))) {
+            if (spells(constant.name(), text)) {
                 return constant;
             }
         }
@@ -100,6 +100,21 @@ public final class ReferenceRow {
     /** The exception to throw for something wrong in this row. */
     public ReferenceFault fault(String what) {
         return new ReferenceFault(file, line, what);
+    }
+
+    /** Compared letter by letter: thousands of rows are read at start-up, so no text is built for it. */
+    private static boolean spells(String constant, String text) {
+        if (constant.length() != text.length()) {
+            return false;
+        }
+        for (int i = 0; i < text.length(); i++) {
+            char written = text.charAt(i);
+            char expected = constant.charAt(i) == '_' ? '-' : Character.toLowerCase(constant.charAt(i));
+            if (written != expected) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private String part(String column, String raw) {

@@ -17,6 +17,9 @@ import java.util.List;
  * A comma-separated table with one header line; lines that begin with {@code #} are remarks.
  *
  * <p>Strict: the header must name exactly the columns asked for, in that order, and each row must fill them all.
+ *
+ * <p>Start-up waits for these tables, so the path of a sound table uses no lambda, stream or text concatenation: each
+ * costs the virtual machine milliseconds the first time.
  */
 public final class ReferenceTable {
     private static final String FOLDER = "/reference/";
@@ -25,7 +28,7 @@ public final class ReferenceTable {
 
     /** The rows of a table in the jar; the path is relative to the reference folder, such as {@code materials/facts.csv}. */
     public static List<ReferenceRow> read(String path, String... columns) {
-        try (InputStream stream = ReferenceTable.class.getResourceAsStream(FOLDER + path)) {
+        try (InputStream stream = ReferenceTable.class.getResourceAsStream(FOLDER.concat(path))) {
             if (stream == null) {
                 throw new ReferenceFault(path, 0, "the table is missing from the program");
             }

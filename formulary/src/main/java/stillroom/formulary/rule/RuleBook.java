@@ -5,12 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillroom.formulary.constants.AcidConstants;
 
 /**
  * Everything that a judgement looks up besides materials.
  *
  * @param laws by market code
  * @param norrish constant of Norrish's equation for water activity, by substance key [dimensionless]
+ * @param acids dissociation constants by acid key
  */
 public record RuleBook(
         Map<String, MarketLaw> laws,
@@ -18,7 +20,8 @@ public record RuleBook(
         List<Duty> duties,
         List<WarningText> warnings,
         List<OrderRule> order,
-        Map<String, Double> norrish) {
+        Map<String, Double> norrish,
+        AcidConstants acids) {
     public RuleBook {
         laws = Map.copyOf(laws);
         claims = List.copyOf(claims);

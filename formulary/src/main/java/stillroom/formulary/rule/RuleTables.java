@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import stillroom.formulary.constants.AcidConstantsFile;
 import stillroom.formulary.formula.Brief;
 
 /** Reads the rule tables of this jar, or one of a maker's own; the format stands in the tables' README. */
@@ -60,7 +61,7 @@ public final class RuleTables {
             refuseTwins(rules);
             laws.put(market, new MarketLaw(market, rules));
         });
-        return new RuleBook(laws, claims(), duties(), warnings(), order(), norrish());
+        return new RuleBook(laws, claims(), duties(), warnings(), order(), norrish(), AcidConstantsFile.shipped());
     }
 
     /** The rows of one table of a maker's own, for a market of any code. */

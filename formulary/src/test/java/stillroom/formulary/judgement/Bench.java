@@ -6,6 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillroom.formulary.constants.AcidConstant;
+import stillroom.formulary.constants.AcidConstants;
+import stillroom.formulary.constants.AcidConstantsFile;
 import stillroom.formulary.evaluation.Evaluation;
 import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.formula.Amount;
@@ -28,6 +31,8 @@ import stillroom.formulary.material.Substance;
 final class Bench implements MaterialBook {
     static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     static final Evaluator EVALUATOR = Evaluator.standard();
+
+    private static final AcidConstants ACIDS = AcidConstantsFile.shipped();
 
     private final Map<String, Material> materials = new LinkedHashMap<>();
     private final Map<String, Substance> substances = new LinkedHashMap<>();
@@ -54,7 +59,7 @@ final class Bench implements MaterialBook {
         book.surfactant("cocamidopropyl-betaine", ChargeClass.AMPHOTERIC);
         book.surfactant("coco-glucoside", ChargeClass.NONIONIC);
         book.surfactant("behentrimonium-chloride", ChargeClass.CATIONIC);
-        book.pure("sodium-chloride", Family.SALT, 58.44, "electrolyte");
+        book.salt("sodium-chloride", Family.SALT, 58.44, "hydrochloric-acid", "electrolyte");
         book.mixture("sles-70", Family.SURFACTANT, "sodium-laureth-sulfate", 0.70, "water", 0.30);
         book.mixture("capb-30", Family.SURFACTANT, "cocamidopropyl-betaine", 0.30, "water", 0.645);
         book.part(
@@ -95,7 +100,7 @@ final class Bench implements MaterialBook {
                         Optional.ofNullable(molarMass),
                         charge,
                         surfactant,
-                        Optional.empty(),
+                        ACIDS.find(parent.map(Parent::substance).orElse(key)).map(AcidConstant::key),
                         List.of(tags),
                         "hand-made for this test",
                         parent,

@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import stillroom.formulary.evaluation.Composition;
 import stillroom.formulary.evaluation.Figure;
 import stillroom.formulary.evaluation.Figures;
@@ -107,19 +106,9 @@ record FigureWork(
     }
 
     private Outcome<Figure> ph() {
-        if (subject.measuredPh().isPresent()) {
-            return Outcome.known(new Figure(
-                    "pH",
-                    subject.measuredPh().get().low(),
-                    subject.measuredPh().get().middle(),
-                    subject.measuredPh().get().high(),
-                    "pH",
-                    "as read",
-                    List.of()));
-        }
-        return Optional.of(shares.stream().anyMatch(Share::isWater))
-                .filter(hasWater -> hasWater)
-                .map(hasWater -> Outcome.<Figure>notKnown("the acid-base equilibrium is not computed yet"))
-                .orElse(Outcome.notKnown("no pH without a water phase"));
+        return subject.measuredPh()
+                .map(read -> Outcome.known(
+                        new Figure("pH", read.low(), read.middle(), read.high(), "pH", "as read", List.of())))
+                .orElseGet(() -> new Acidity(items, shares, composition, rules.acids()).expected());
     }
 }

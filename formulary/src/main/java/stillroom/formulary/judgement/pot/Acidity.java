@@ -1,0 +1,142 @@
+package stillroom.formulary.judgement.pot;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stillroom.formulary.constants.AcidConstants;
+import stillroom.formulary.evaluation.Composition;
+import stillroom.formulary.evaluation.Figure;
+import stillroom.formulary.evaluation.Outcome;
+import stillroom.formulary.material.Material;
+import stillroom.formulary.quantity.Interval;
+import stillroom.science.equilibrium.Equilibrium;
+import stillroom.science.equilibrium.EquilibriumSolver;
+import stillroom.science.equilibrium.WaterModel;
+
+/**
+ * The pH to expect, from all acids, bases and salts in the water of the pot, or why it is not known.
+ *
+ * <p>Molality is per kilogram of water in the pot. Acid that dissolves in oil or in micelles is not taken off. The
+ * interval holds the model's own error, the ranges of amounts and compositions, and, above 10 % of glycols, glycerin or
+ * alcohol in the water phase, an allowance for shifted constants (0.02 pH per further percent; an estimate, no source).
+ */
+record Acidity(List<Item> items, List<Share> shares, Composition composition, AcidConstants acids) {
+    private static final EquilibriumSolver SOLVER = new EquilibriumSolver(WaterModel.STANDARD);
+    private static final double WATER_PHASE = 0.03;
+    private static final double UNKNOWN_ALLOWED = 0.002;
+    private static final double WEAKEST_BUFFER_MOL_PER_KG = 2e-4;
+    private static final double COSOLVENT_FREE = 0.10;
+    private static final double COSOLVENT_PH_PER_FRACTION = 2.0;
+
+    Outcome<Figure> expected() {
+        double water = Pot.sum(shares.stream().filter(Share::isWater).toList());
+        if (water < WATER_PHASE) {
+            return Outcome.notKnown("no pH: there is no water phase");
+        }
+        Dissolved dissolved = Dissolved.of(shares, acids);
+        Optional<String> gap = gap(dissolved);
+        if (gap.isPresent()) {
+            return Outcome.notKnown(gap.get());
+        }
+        Equilibrium middle = SOLVER.solve(
+                dissolved.solution(water, acids, part -> part.share().nominal()));
+        if (!middle.inRange()) {
+            return Outcome.notKnown("out of the model's range: "
+                    + (middle.converged()
+                            ? Words.list(middle.exceeded().stream()
+                                    .map(limit -> limit.sentence())
+                                    .toList())
+                            : "no equilibrium was found"));
+        }
+        if (middle.bufferCapacityMolPerKg() < WEAKEST_BUFFER_MOL_PER_KG) {
+            return Outcome.notKnown("so weakly buffered that traces and the air decide");
+        }
+        return Outcome.known(figure(middle, spread(dissolved, water, middle.pH()), water));
+    }
+
+    /** What would make the figure a guess. */
+    private Optional<String> gap(Dissolved dissolved) {
+        if (composition.unknownFraction() > UNKNOWN_ALLOWED) {
+            return Optional.of("no composition for " + Words.list(composition.unknown()));
+        }
+        if (dissolved.parts().isEmpty()) {
+            return Optional.of("nothing in it with known constants sets the pH");
+        }
+        List<String> soaps = new ArrayList<>();
+        dissolved.parts().stream()
+                .filter(part -> part.acid().formsMicelles())
+                .forEach(part -> soaps.add(part.share().name()));
+        if (!soaps.isEmpty()) {
+            return Optional.of(Words.list(soaps) + " gathers into micelles, which the model leaves out");
+        }
+        List<Share> swelling =
+                shares.stream().filter(share -> share.is("carbomer-like")).toList();
+        if (!swelling.isEmpty()) {
+            return Optional.of("the acid groups of " + Words.list(Pot.names(swelling)) + " take up base unmeasured");
+        }
+        List<String> strangers = items.stream()
+                .filter(item -> bringsUnknownAcidity(item, dissolved))
+                .map(Item::name)
+                .distinct()
+                .toList();
+        return strangers.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Words.list(strangers)
+                        + (strangers.size() == 1 ? " is" : " are")
+                        + " acid or alkaline as supplied, by how much is not on the card");
+    }
+
+    /** A card far from neutral none of whose parts has constants, in more than a trace. */
+    private static boolean bringsUnknownAcidity(Item item, Dissolved dissolved) {
+        boolean far = item.material()
+                .flatMap(Material::ownPh)
+                .map(ph -> ph.high() > 10 || ph.high() < 3.5)
+                .orElse(false);
+        boolean explained = dissolved.parts().stream()
+                .anyMatch(part -> part.share().lines().contains(item.portion().lineId()));
+        return far && !explained && item.portion().share().nominal() > 0.002;
+    }
+
+    /** How far ranges of amounts and compositions move the pH, downwards and upwards. */
+    private Interval spread(Dissolved dissolved, double water, double middle) {
+        double down = 0;
+        double up = 0;
+        for (Dissolved.Part ranged : dissolved.parts()) {
+            if (!ranged.share().amount().isExact()) {
+                double atLower =
+                        moved(dissolved, water, ranged, ranged.share().amount().lower()) - middle;
+                double atUpper =
+                        moved(dissolved, water, ranged, ranged.share().amount().upper()) - middle;
+                down += Math.min(0, Math.min(atLower, atUpper));
+                up += Math.max(0, Math.max(atLower, atUpper));
+            }
+        }
+        return new Interval(down, up);
+    }
+
+    private double moved(Dissolved dissolved, double water, Dissolved.Part ranged, double amount) {
+        return SOLVER.solve(dissolved.solution(
+                        water,
+                        acids,
+                        part -> part == ranged ? amount : part.share().nominal()))
+                .pH();
+    }
+
+    private Figure figure(Equilibrium middle, Interval spread, double water) {
+        double cosolvent = Pot.sum(shares.stream()
+                .filter(share -> share.is("humectant") || share.is("alcohol"))
+                .toList());
+        double beyond = Math.max(0, cosolvent / (cosolvent + water) - COSOLVENT_FREE);
+        double half = middle.pHHalfWidth() + COSOLVENT_PH_PER_FRACTION * beyond;
+        return new Figure(
+                "pH",
+                Math.max(0, middle.pH() - half + spread.low()),
+                middle.pH(),
+                Math.min(14, middle.pH() + half + spread.high()),
+                "pH",
+                "acid-base equilibrium at 25 °C with Davies activities, ionic strength "
+                        + Words.figure(middle.ionicStrengthMolPerKg())
+                        + " mol/kg; acid lost to oil and micelles not taken off",
+                List.of("constants: the table of acids and bases"));
+    }
+}

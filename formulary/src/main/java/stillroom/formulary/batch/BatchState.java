@@ -1,0 +1,115 @@
+package stillroom.formulary.batch;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stillroom.formulary.batch.BatchEvent.Decided;
+import stillroom.formulary.batch.BatchEvent.Filled;
+import stillroom.formulary.batch.BatchEvent.Poured;
+import stillroom.formulary.batch.BatchEvent.Purpose;
+import stillroom.formulary.batch.BatchEvent.ReadingTaken;
+import stillroom.formulary.batch.BatchEvent.RestBegun;
+import stillroom.formulary.batch.BatchEvent.StepDone;
+import stillroom.formulary.batch.BatchEvent.TimerStarted;
+import stillroom.formulary.formula.ReadingKind;
+import stillroom.formulary.plan.Plan;
+import stillroom.formulary.quantity.Grams;
+
+/**
+ * What a batch log adds up to. Struck entries count for nothing; a struck striking restores.
+ *
+ * @param lastEntry number of the newest entry, 0 for an empty log
+ * @param struck numbers of the entries that do not count
+ * @param vessels in the order in which they came up
+ * @param inputs all that ever came in, as added
+ * @param accepted by line id, why a line stays as it is
+ * @param timers those still running or run out, not stopped
+ * @param rest the rest that is still on
+ * @param decision the latest
+ */
+public record BatchState(
+        int lastEntry,
+        Set<Integer> struck,
+        BatchStage stage,
+        Optional<Plan> plan,
+        List<Vessel> vessels,
+        List<Content> inputs,
+        List<Logged<Poured>> pours,
+        Map<String, String> accepted,
+        List<Logged<StepDone>> steps,
+        List<Logged<TimerStarted>> timers,
+        List<Logged<ReadingTaken>> readings,
+        List<WeighedBack> weighings,
+        List<Drawn> drawn,
+        List<Logged<Filled>> fills,
+        Optional<Logged<RestBegun>> rest,
+        Optional<Logged<Decided>> decision) {
+    public BatchState {
+        struck = Set.copyOf(struck);
+        vessels = List.copyOf(vessels);
+        inputs = List.copyOf(inputs);
+        pours = List.copyOf(pours);
+        accepted = Map.copyOf(accepted);
+        steps = List.copyOf(steps);
+        timers = List.copyOf(timers);
+        readings = List.copyOf(readings);
+        weighings = List.copyOf(weighings);
+        drawn = List.copyOf(drawn);
+        fills = List.copyOf(fills);
+    }
+
+    /** The state after a whole log, oldest entry first. */
+    public static BatchState of(List<LogEntry> log) {
+        return BatchFold.of(log);
+    }
+
+    public Optional<Vessel> vessel(String name) {
+        return vessels.stream().filter(vessel -> vessel.name().equals(name)).findFirst();
+    }
+
+    /** Vessels that were not emptied into another. */
+    public List<Vessel> openVessels() {
+        return vessels.stream().filter(Vessel::open).toList();
+    }
+
+    /** What was put in for a line so far, over all pours, lots and vessels, less what was taken back [g]. */
+    public Grams poured(String lineId) {
+        return Grams.sum(inputs.stream()
+                .filter(content -> content.lineId().filter(lineId::equals).isPresent())
+                .map(Content::mass)
+                .toList());
+    }
+
+    /** The pours that corrected a reading, in order. */
+    public List<Logged<Poured>> corrections() {
+        return pours.stream()
+                .filter(pour -> pour.event().purpose() != Purpose.LINE)
+                .toList();
+    }
+
+    /** Readings of one kind, in order. */
+    public List<Logged<ReadingTaken>> readings(ReadingKind kind) {
+        return readings.stream()
+                .filter(reading -> reading.event().kind() == kind)
+                .toList();
+    }
+
+    /** What stands in all vessels together. */
+    public Mixture inVessels() {
+        return vessels.stream().map(Vessel::mixture).reduce(Mixture.NONE, Mixture::plus);
+    }
+
+    /** All that is or was product: in vessels, filled and retained. */
+    public Mixture product() {
+        return drawn.stream()
+                .filter(one -> one.kind().isProduct())
+                .map(Drawn::mixture)
+                .reduce(inVessels(), Mixture::plus);
+    }
+
+    /** Everything wherever it went: the same contents that came in. */
+    public Mixture everywhere() {
+        return drawn.stream().map(Drawn::mixture).reduce(inVessels(), Mixture::plus);
+    }
+}

@@ -1,0 +1,43 @@
+package stillroom.formulary.batch;
+
+import java.time.Instant;
+import stillroom.formulary.formula.Step;
+import stillroom.formulary.plan.PlannedLine;
+import stillroom.formulary.quantity.Grams;
+
+/** Something that is still to be done. The person may always do another thing first. */
+public sealed interface NextAction {
+    /** A phase has no vessel yet. */
+    record ReadyVessel(String phaseId, String phaseName) implements NextAction {}
+
+    /** A line is short of its target by {@code open} [g]. */
+    record Weigh(PlannedLine line, Grams poured, Grams open) implements NextAction {}
+
+    /** A line is over its target beyond the tolerance by {@code over} [g]: take back, mend or accept. */
+    record SettleOver(PlannedLine line, Grams poured, Grams over) implements NextAction {}
+
+    record DoStep(String phaseId, Step step) implements NextAction {}
+
+    /** A line is added until the reading is right; the target is only expected. */
+    record AddToReading(PlannedLine line, Grams poured) implements NextAction {}
+
+    /** An earlier phase stands in another vessel, which is not finished. */
+    record WaitFor(String vessel) implements NextAction {}
+
+    /**
+     * One vessel goes into another.
+     *
+     * @param advised whether the temperatures as logged speak for it
+     * @param why what speaks for or against, one sentence
+     */
+    record Combine(String from, String into, boolean advised, String why) implements NextAction {}
+
+    /** The batch rests; look again when due. */
+    record LookAgain(Instant due, String lookFor) implements NextAction {}
+
+    /** All lines and steps are done and {@code net} is left to fill [g]. */
+    record Fill(String vessel, Grams net) implements NextAction {}
+
+    /** Filled: release or reject. */
+    record Decide() implements NextAction {}
+}

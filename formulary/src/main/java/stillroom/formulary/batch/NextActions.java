@@ -1,0 +1,121 @@
+package stillroom.formulary.batch;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import stillroom.formulary.formula.Formula;
+import stillroom.formulary.formula.Phase;
+import stillroom.formulary.plan.Plan;
+import stillroom.formulary.quantity.Grams;
+
+/**
+ * What is still to be done, per vessel in the order of the procedure, and for the batch as a whole. The first of each
+ * list is what comes next.
+ *
+ * @param vessels by name of the vessel; open vessels only
+ * @param batch what concerns no single vessel
+ */
+public record NextActions(Map<String, List<NextAction>> vessels, List<NextAction> batch) {
+    public NextActions {
+        vessels = Map.copyOf(vessels);
+        batch = List.copyOf(batch);
+    }
+
+    public Optional<NextAction> next(String vessel) {
+        return vessels.getOrDefault(vessel, List.of()).stream().findFirst();
+    }
+
+    /** For a planned batch. */
+    public static NextActions of(Formula formula, Plan plan, BatchState state) {
+        VesselService service = new VesselService(formula, plan, state);
+        OpenWork work = new OpenWork(formula, plan, state);
+        Map<String, List<NextAction>> vessels = new TreeMap<>();
+        for (Vessel vessel : state.openVessels()) {
+            vessels.put(vessel.name(), inVessel(vessel, formula, service, work));
+        }
+        List<NextAction> batch = new ArrayList<>(unserved(formula, service, work));
+        boolean done = batch.isEmpty() && vessels.values().stream().allMatch(List::isEmpty);
+        batch.addAll(whole(state, done));
+        return new NextActions(vessels, batch);
+    }
+
+    /** For a batch weighed free hand: nothing is prescribed until it can be filled. */
+    public static NextActions freeHand(BatchState state) {
+        return new NextActions(Map.of(), whole(state, state.openVessels().size() == 1));
+    }
+
+    private static List<NextAction> inVessel(Vessel vessel, Formula formula, VesselService service, OpenWork work) {
+        List<NextAction> actions = new ArrayList<>();
+        boolean first = true;
+        for (Phase phase : formula.phases()) {
+            if (!service.serves(vessel, phase)) {
+                continue;
+            }
+            if (!first) {
+                actions.addAll(otherVesselsFirst(vessel, phase, service, work));
+            }
+            actions.addAll(work.of(phase));
+            first = false;
+        }
+        if (service.isMain(vessel)) {
+            service.othersThan(vessel).stream()
+                    .filter(other -> actions.stream().noneMatch(action -> concerns(action, other)))
+                    .forEach(other -> actions.add(joining(other, vessel, service, work)));
+        }
+        return actions;
+    }
+
+    /** Before a later phase goes in, the earlier phases of other vessels have to be in. */
+    private static List<NextAction> otherVesselsFirst(
+            Vessel vessel, Phase phase, VesselService service, OpenWork work) {
+        return service.othersThan(vessel).stream()
+                .filter(other -> service.servesBefore(other, phase))
+                .filter(other -> !service.servesBefore(other, service.firstPhase(vessel)) || service.isMain(vessel))
+                .map(other -> joining(other, vessel, service, work))
+                .toList();
+    }
+
+    private static NextAction joining(Vessel other, Vessel into, VesselService service, OpenWork work) {
+        boolean finished = service.phasesOf(other).stream()
+                .allMatch(phase -> work.of(phase).isEmpty());
+        return finished ? Combining.of(other, into, service.phasesOf(other)) : new NextAction.WaitFor(other.name());
+    }
+
+    private static boolean concerns(NextAction action, Vessel other) {
+        return (action instanceof NextAction.WaitFor wait && wait.vessel().equals(other.name()))
+                || (action instanceof NextAction.Combine combine
+                        && combine.from().equals(other.name()));
+    }
+
+    /** Only the first phase without a vessel is named: later ones may well go into one that is in use. */
+    private static List<NextAction> unserved(Formula formula, VesselService service, OpenWork work) {
+        return formula.phases().stream()
+                .filter(phase -> !service.served(phase) && !work.of(phase).isEmpty())
+                .limit(1)
+                .<NextAction>map(phase -> new NextAction.ReadyVessel(phase.id(), phase.name()))
+                .toList();
+    }
+
+    private static List<NextAction> whole(BatchState state, boolean workDone) {
+        if (state.decision().isPresent()) {
+            return List.of();
+        }
+        if (state.rest().isPresent()) {
+            BatchEvent.RestBegun rest = state.rest().get().event();
+            return List.of(new NextAction.LookAgain(rest.due(), rest.lookFor()));
+        }
+        List<NextAction> actions = new ArrayList<>();
+        if (workDone) {
+            state.openVessels().stream()
+                    .filter(vessel -> vessel.mixture().net().compareTo(Grams.ZERO) > 0)
+                    .forEach(vessel -> actions.add(
+                            new NextAction.Fill(vessel.name(), vessel.mixture().net())));
+        }
+        if (!state.fills().isEmpty()) {
+            actions.add(new NextAction.Decide());
+        }
+        return actions;
+    }
+}

@@ -1,0 +1,92 @@
+package stillroom.formulary.batch;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stillroom.formulary.Problem;
+import stillroom.formulary.material.Lot;
+import stillroom.formulary.plan.Balance;
+import stillroom.formulary.plan.PlannedLine;
+import stillroom.formulary.quantity.Grams;
+
+/** What speaks against a weighing. */
+record PourRules(BatchState state, BenchFacts facts, VesselRules vessels) {
+
+    List<Problem> problems(BatchEvent.Poured event) {
+        List<Problem> problems = new ArrayList<>(vessels.inUse("vessel", event.vessel()));
+        problems.addAll(mass(event));
+        problems.addAll(line(event));
+        event.lot().ifPresent(code -> problems.addAll(lot(event, code)));
+        return problems;
+    }
+
+    private List<Problem> mass(BatchEvent.Poured event) {
+        Grams mass = event.mass();
+        if (mass.isZero()) {
+            return List.of(new Problem("mass", "0 g is no weighing."));
+        }
+        Optional<Balance> balance = facts.balance(event.balance());
+        if (balance.isPresent() && mass.abs().compareTo(balance.get().maximum()) > 0) {
+            return List.of(new Problem(
+                    "mass",
+                    mass.abs() + " g is above the maximum of " + event.balance() + " ("
+                            + balance.get().maximum() + " g)."));
+        }
+        return mass.signum() < 0 ? takenBack(event) : List.of();
+    }
+
+    private List<Problem> takenBack(BatchEvent.Poured event) {
+        Grams held = state.vessel(event.vessel())
+                .map(vessel -> vessel.mixture().of(event.materialKey()))
+                .orElse(Grams.ZERO);
+        return event.mass().abs().compareTo(held) > 0
+                ? List.of(new Problem(
+                        "mass",
+                        "Only " + VesselRules.shown(held) + " g of it is in " + event.vessel()
+                                + "; more cannot be taken back."))
+                : List.of();
+    }
+
+    private List<Problem> line(BatchEvent.Poured event) {
+        if (event.lineId().isEmpty() || state.plan().isEmpty()) {
+            return List.of();
+        }
+        Optional<PlannedLine> line = state.plan().get().line(event.lineId().get());
+        if (line.isEmpty()) {
+            return List.of(new Problem("lineId", "The plan has no such line."));
+        }
+        boolean other = !line.get().materialKey().equals(event.materialKey());
+        return other && event.note().isBlank()
+                ? List.of(new Problem(
+                        "materialKey", "The line asks for another material; say in the note why this one is poured."))
+                : List.of();
+    }
+
+    private List<Problem> lot(BatchEvent.Poured event, String code) {
+        Optional<Lot> lot = facts.lot(code);
+        if (lot.isEmpty()) {
+            return List.of(new Problem(
+                    "lot", "No lot " + code + " is booked; leave the lot open and count later, or book it first."));
+        }
+        if (!lot.get().materialKey().equals(event.materialKey())) {
+            return List.of(new Problem("lot", "Lot " + code + " is another material."));
+        }
+        // What is taken back comes from the vessel, whatever has become of its lot.
+        return event.mass().signum() > 0 && event.note().isBlank() ? doubt(lot.get()) : List.of();
+    }
+
+    private List<Problem> doubt(Lot lot) {
+        if (lot.state() == Lot.State.QUARANTINE) {
+            return List.of(reasonAsked("Lot " + lot.code() + " is in quarantine"));
+        }
+        if (lot.expiredOn(facts.today())) {
+            return List.of(reasonAsked("Lot " + lot.code() + " expired on "
+                    + lot.expires().map(Object::toString).orElse("")));
+        }
+        return List.of();
+    }
+
+    private static Problem reasonAsked(String fact) {
+        return new Problem("lot", fact + "; take another, or say in the note why it is used all the same.");
+    }
+}

@@ -1,0 +1,149 @@
+package stillroom.formulary.batch;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stillroom.formulary.Problem;
+import stillroom.formulary.formula.Brief;
+import stillroom.formulary.formula.Formula;
+import stillroom.formulary.formula.ReadingKind;
+import stillroom.formulary.formula.Step;
+import stillroom.formulary.quantity.Interval;
+
+/**
+ * One thing that stands before the release of a batch.
+ *
+ * @param name stable name, such as {@code ph}
+ * @param met whether it is fulfilled; if not, it may be overruled by name and reason
+ * @param says what was found, one sentence
+ */
+public record ReleaseGate(String name, boolean met, String says) {
+    /** More than this unaccounted for, or more out than in by a hundredth, asks for a word. Common practice, no source. */
+    private static final BigDecimal MOST_LOSS_PERCENT = BigDecimal.TEN;
+
+    private static final BigDecimal MOST_GAIN_PERCENT = BigDecimal.ONE.negate();
+
+    /**
+     * All gates of a batch.
+     *
+     * @param labelDiffers where this batch's label would differ from the version's; empty where it was checked and agrees
+     */
+    public static List<ReleaseGate> of(
+            BatchState state, AsMade made, Formula formula, Brief brief, List<String> labelDiffers) {
+        List<ReleaseGate> gates = new ArrayList<>();
+        brief.phBand().ifPresent(band -> gates.add(ph(state, band)));
+        gates.add(deviations(state, made));
+        gates.add(steps(state, formula));
+        gates.add(listed("label", labelDiffers, "The label of the version fits this batch.", "The label would differ"));
+        gates.add(loss(Yield.of(state)));
+        gates.add(clean(state));
+        gates.add(listed("record", missing(state), "The record is complete.", "The record lacks"));
+        return List.copyOf(gates);
+    }
+
+    /** Gates that are neither met nor overruled by the decision. */
+    public static List<Problem> problems(List<ReleaseGate> gates, BatchEvent.Decided event) {
+        if (event.decision() == BatchEvent.Decision.REJECTED) {
+            return List.of();
+        }
+        return gates.stream()
+                .filter(gate -> !gate.met() && event.overruled().stream().noneMatch(gate::isOverruledBy))
+                .map(gate -> new Problem("overruled", gate.says() + " Mend it, or give a reason for going on."))
+                .toList();
+    }
+
+    /** How an overruling is written: the gate's name, a colon and the reason. */
+    public static String overruling(String gate, String reason) {
+        return gate + ": " + reason;
+    }
+
+    private boolean isOverruledBy(String overruling) {
+        return overruling.startsWith(name + ": ")
+                && !overruling.substring(name.length() + 2).isBlank();
+    }
+
+    private static ReleaseGate ph(BatchState state, Interval band) {
+        List<Logged<BatchEvent.ReadingTaken>> read = state.readings(ReadingKind.PH).stream()
+                .filter(reading -> reading.event().value().isPresent())
+                .toList();
+        if (read.isEmpty()) {
+            return new ReleaseGate("ph", false, "No pH was read.");
+        }
+        double last = read.get(read.size() - 1).event().value().orElseThrow();
+        String found = "The last pH was " + last + ", the band is " + band.low() + " to " + band.high() + ".";
+        return new ReleaseGate("ph", band.contains(last), found);
+    }
+
+    /** A deviation is explained by accepting the line, or by the note of one of its pours. */
+    private static ReleaseGate deviations(BatchState state, AsMade made) {
+        List<String> open = made.deviations().stream()
+                .map(MadeLine::lineId)
+                .filter(id -> !state.accepted().containsKey(id))
+                .filter(id -> state.pours().stream()
+                        .map(Logged::event)
+                        .noneMatch(pour -> pour.lineId().filter(id::equals).isPresent()
+                                && !pour.note().isBlank()))
+                .map(id -> made.line(id).map(MadeLine::materialKey).orElse(id))
+                .toList();
+        return listed("deviations", open, "Every deviation is explained.", "Not explained");
+    }
+
+    private static ReleaseGate steps(BatchState state, Formula formula) {
+        List<String> open = formula.phases().stream()
+                .flatMap(phase -> phase.steps().stream())
+                .filter(step -> state.steps().stream()
+                        .noneMatch(done ->
+                                done.event().stepId().filter(step.id()::equals).isPresent()))
+                .map(Step::doing)
+                .toList();
+        return listed("steps", open, "Every step is logged.", "Not logged");
+    }
+
+    private static ReleaseGate loss(Yield yield) {
+        Optional<BigDecimal> loss = yield.lossPercent();
+        boolean met = loss.filter(percent -> percent.compareTo(MOST_LOSS_PERCENT) <= 0)
+                .filter(percent -> percent.compareTo(MOST_GAIN_PERCENT) >= 0)
+                .isPresent();
+        return new ReleaseGate(
+                "yield",
+                met,
+                loss.map(percent -> VesselRules.shown(yield.unaccounted()) + " g are unaccounted for, "
+                                + percent.setScale(1, RoundingMode.HALF_EVEN).toPlainString() + " %.")
+                        .orElse("Nothing was weighed in."));
+    }
+
+    private static ReleaseGate clean(BatchState state) {
+        List<String> open = state.vessels().stream()
+                .filter(vessel -> vessel.clean().isBlank())
+                .map(Vessel::name)
+                .toList();
+        return listed("clean", open, "Every vessel's cleaning is noted.", "No cleaning noted for");
+    }
+
+    private static List<String> missing(BatchState state) {
+        List<String> missing = new ArrayList<>();
+        if (state.fills().isEmpty()) {
+            missing.add("a fill");
+        }
+        if (state.rest().isPresent()) {
+            missing.add("the end of the rest");
+        }
+        state.timers()
+                .forEach(timer ->
+                        missing.add("the end of the timer " + timer.event().label()));
+        state.pours().stream()
+                .map(Logged::event)
+                .filter(pour -> pour.lot().isEmpty())
+                .map(pour -> "the lot of " + pour.materialKey())
+                .distinct()
+                .forEach(missing::add);
+        return missing;
+    }
+
+    private static ReleaseGate listed(String name, List<String> open, String good, String bad) {
+        return new ReleaseGate(
+                name, open.isEmpty(), open.isEmpty() ? good : bad + ": " + String.join(", ", open) + ".");
+    }
+}

@@ -1,0 +1,73 @@
+package stillroom.formulary.batch;
+
+import java.util.List;
+import java.util.Optional;
+import stillroom.formulary.quantity.Grams;
+
+/**
+ * A vessel as the log leaves it.
+ *
+ * @param clean how it was cleaned, empty where it was never made ready
+ * @param phases ids of the phases meant for it
+ * @param celsius temperature last seen [degrees Celsius]
+ * @param combinedInto the vessel into which it was emptied
+ */
+public record Vessel(
+        String name,
+        Optional<Grams> tare,
+        Optional<Grams> capacity,
+        String clean,
+        List<String> phases,
+        Mixture mixture,
+        Optional<Double> celsius,
+        Optional<String> combinedInto) {
+    public Vessel {
+        phases = List.copyOf(phases);
+    }
+
+    static Vessel named(String name) {
+        return new Vessel(
+                name,
+                Optional.empty(),
+                Optional.empty(),
+                "",
+                List.of(),
+                Mixture.NONE,
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    static Vessel ready(BatchEvent.VesselReady event, Mixture mixture) {
+        return new Vessel(
+                event.vessel(),
+                event.tare(),
+                event.capacity(),
+                event.clean(),
+                event.phases(),
+                mixture,
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** What the vessel should weigh with its contents, where its tare is known [g]. */
+    public Optional<Grams> expectedGross() {
+        return tare.map(empty -> empty.plus(mixture.net()));
+    }
+
+    public boolean open() {
+        return combinedInto.isEmpty();
+    }
+
+    Vessel with(Mixture other) {
+        return new Vessel(name, tare, capacity, clean, phases, other, celsius, combinedInto);
+    }
+
+    Vessel at(Optional<Double> seen) {
+        return new Vessel(
+                name, tare, capacity, clean, phases, mixture, seen.isPresent() ? seen : celsius, combinedInto);
+    }
+
+    Vessel emptiedInto(String other) {
+        return new Vessel(name, tare, capacity, clean, phases, Mixture.NONE, celsius, Optional.of(other));
+    }
+}

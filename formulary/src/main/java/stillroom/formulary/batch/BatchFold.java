@@ -19,6 +19,7 @@ final class BatchFold implements BatchEventCases<BatchFold> {
     private final Map<String, Vessel> vessels = new LinkedHashMap<>();
     private final List<Content> inputs = new ArrayList<>();
     private final List<Logged<BatchEvent.Poured>> pours = new ArrayList<>();
+    private final List<Logged<BatchEvent.ReadAgain>> readAgain = new ArrayList<>();
     private final Map<String, String> accepted = new LinkedHashMap<>();
     private final List<Logged<BatchEvent.StepDone>> steps = new ArrayList<>();
     private final Map<String, Logged<BatchEvent.TimerStarted>> timers = new LinkedHashMap<>();
@@ -70,6 +71,7 @@ final class BatchFold implements BatchEventCases<BatchFold> {
                 List.copyOf(vessels.values()),
                 inputs,
                 pours,
+                readAgain,
                 accepted,
                 steps,
                 List.copyOf(timers.values()),
@@ -161,6 +163,12 @@ final class BatchFold implements BatchEventCases<BatchFold> {
                         event.lot(),
                         event.purpose(),
                         event.mass()));
+        return this;
+    }
+
+    @Override
+    public BatchFold readAgain(BatchEvent.ReadAgain event) {
+        readAgain.add(logged(event));
         return this;
     }
 

@@ -74,6 +74,14 @@ public final class BatchRules implements BatchEventCases<List<Problem>> {
     }
 
     @Override
+    public List<Problem> readAgain(BatchEvent.ReadAgain event) {
+        boolean weighing = state.pours().stream().anyMatch(pour -> pour.number() == event.entry());
+        return weighing
+                ? List.of()
+                : List.of(new Problem("entry", "Entry " + event.entry() + " is no weighing that counts."));
+    }
+
+    @Override
     public List<Problem> lineAccepted(BatchEvent.LineAccepted event) {
         List<Problem> problems = work();
         problems.addAll(written("reason", event.reason(), "Say why the line stays as it is."));

@@ -8,6 +8,7 @@ import stillroom.formulary.batch.BatchEvent.Decided;
 import stillroom.formulary.batch.BatchEvent.Filled;
 import stillroom.formulary.batch.BatchEvent.Poured;
 import stillroom.formulary.batch.BatchEvent.Purpose;
+import stillroom.formulary.batch.BatchEvent.ReadAgain;
 import stillroom.formulary.batch.BatchEvent.ReadingTaken;
 import stillroom.formulary.batch.BatchEvent.RestBegun;
 import stillroom.formulary.batch.BatchEvent.StepDone;
@@ -23,6 +24,7 @@ import stillroom.formulary.quantity.Grams;
  * @param struck numbers of the entries that do not count
  * @param vessels in the order in which they came up
  * @param inputs all that ever came in, as added
+ * @param readAgain second looks at a weight, in order
  * @param accepted by line id, why a line stays as it is
  * @param timers those still running or run out, not stopped
  * @param rest the rest that is still on
@@ -36,6 +38,7 @@ public record BatchState(
         List<Vessel> vessels,
         List<Content> inputs,
         List<Logged<Poured>> pours,
+        List<Logged<ReadAgain>> readAgain,
         Map<String, String> accepted,
         List<Logged<StepDone>> steps,
         List<Logged<TimerStarted>> timers,
@@ -50,6 +53,7 @@ public record BatchState(
         vessels = List.copyOf(vessels);
         inputs = List.copyOf(inputs);
         pours = List.copyOf(pours);
+        readAgain = List.copyOf(readAgain);
         accepted = Map.copyOf(accepted);
         steps = List.copyOf(steps);
         timers = List.copyOf(timers);
@@ -79,6 +83,11 @@ public record BatchState(
                 .filter(content -> content.lineId().filter(lineId::equals).isPresent())
                 .map(Content::mass)
                 .toList());
+    }
+
+    /** How far the weight of a pour was looked at twice. */
+    public PourCheck check(Logged<Poured> pour) {
+        return PourCheck.of(pour, readAgain);
     }
 
     /** The pours that corrected a reading, in order. */

@@ -115,4 +115,19 @@ class BatchStateTest {
         assertThat(state.vessel("jug").orElseThrow().mixture().net()).isEqualTo(g("398"));
         assertThat(state.inputs()).hasSize(2);
     }
+
+    @Test
+    void aSecondLookByOneselfCountsAfterAMinuteAndByAnotherAtOnce() {
+        LogWriter log = LogWriter.toner().pour("beaker", "h", "humectant-1", "30");
+        assertThat(check(log).kind()).isEqualTo(PourCheck.Kind.NOT_CHECKED);
+        log.add(new BatchEvent.ReadAgain(3, g("30")));
+        assertThat(check(log)).isEqualTo(new PourCheck(PourCheck.Kind.SELF_CHECKED, "maker"));
+        log.add(new BatchEvent.ReadAgain(3, g("30.1")));
+        assertThat(check(log).kind()).isEqualTo(PourCheck.Kind.DISAGREES);
+    }
+
+    private static PourCheck check(LogWriter log) {
+        BatchState state = log.state();
+        return state.check(state.pours().get(0));
+    }
 }

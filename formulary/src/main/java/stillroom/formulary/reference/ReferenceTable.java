@@ -42,8 +42,11 @@ public final class ReferenceTable {
     public static List<ReferenceRow> parse(String file, Reader reader, String... columns) {
         List<ReferenceRow> rows = new ArrayList<>();
         boolean headed = false;
-        try (CsvReader<CsvRecord> records =
-                CsvReader.builder().commentStrategy(CommentStrategy.SKIP).ofCsvRecord(reader)) {
+        try (CsvReader<CsvRecord> records = CsvReader.builder()
+                .commentStrategy(CommentStrategy.SKIP)
+                .allowMissingFields(true)
+                .allowExtraFields(true)
+                .ofCsvRecord(reader)) {
             for (CsvRecord record : records) {
                 if (headed) {
                     rows.add(row(file, record, columns));

@@ -44,7 +44,7 @@ class DosingSimulationTest {
         report("five additions, noise 0.02", tally);
         assertThat(tally.landed()).isGreaterThanOrEqualTo(98);
         assertThat(tally.overshot()).isLessThanOrEqualTo(2);
-        assertThat(tally.covered()).isGreaterThanOrEqualTo(90); // of 100 draws at 95 %: fewer is one in 50
+        assertThat(tally.covered()).isGreaterThanOrEqualTo(90); // at 95 % fewer has a chance of one in ninety
     }
 
     @Test

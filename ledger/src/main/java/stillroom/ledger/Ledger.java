@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import stillroom.formulary.material.MaterialBook;
+import stillroom.formulary.material.StarterLibrary;
 import stillroom.ledger.batch.BatchBook;
 import stillroom.ledger.formula.ProductShelf;
 import stillroom.ledger.lot.LotBook;
@@ -42,6 +43,11 @@ public final class Ledger implements AutoCloseable {
      */
     public static Ledger open(Path folder, Supplier<? extends MaterialBook> starter) {
         return new Ledger(Database.open(folder), starter);
+    }
+
+    /** As {@link #open(Path, Supplier)}, with the starter library of the program. */
+    public static Ledger open(Path folder) {
+        return open(folder, StarterLibrary::load);
     }
 
     /** Whether a folder holds a workshop already. */

@@ -2,6 +2,8 @@ package stillroom.ledger.batch;
 
 import java.util.Optional;
 import stillroom.formulary.batch.BatchEvent;
+import stillroom.formulary.batch.BatchState;
+import stillroom.formulary.batch.Chain;
 import stillroom.formulary.batch.LogEntry;
 import stillroom.ledger.json.Json;
 import stillroom.ledger.store.Sql;
@@ -33,14 +35,14 @@ final class Appending {
         LogEntry entry = new LogEntry(head.entries() + 1, wanted.at(), wanted.by(), wanted.event());
         checkStrike(entry);
         String body = Json.write(entry);
-        String hash = Chain.next(head.hash(), body);
+        String hash = Chain.link(head.hash(), body);
         LogSql.insert(sql, batchId, requestId, entry, new LogSql.Link(entry.number(), body, hash));
         LotUseSql.book(sql, batchId, entry);
-        Summary summary = Summary.of(LogSql.log(sql, batchId));
+        BatchState state = BatchState.of(LogSql.log(sql, batchId));
         if (entry.event() instanceof BatchEvent.Struck) {
-            LotUseSql.strike(sql, batchId, summary.struck());
+            LotUseSql.strike(sql, batchId, state.struck());
         }
-        LogSql.summarise(sql, batchId, summary, entry, hash);
+        LogSql.summarise(sql, batchId, state, entry, hash);
         return entry;
     }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import stillroom.formulary.batch.Batch;
 import stillroom.formulary.batch.BatchEvent;
+import stillroom.formulary.batch.Chain;
 import stillroom.formulary.batch.LogEntry;
 import stillroom.ledger.store.Database;
 import stillroom.ledger.store.Sql;
@@ -117,7 +118,7 @@ public final class BatchBook {
         String hash = BatchSql.chainBeginning(sql, batchId);
         int expected = 1;
         for (LogSql.Link link : LogSql.links(sql, batchId)) {
-            hash = Chain.next(hash, link.body());
+            hash = Chain.link(hash, link.body());
             if (link.number() != expected || !hash.equals(link.hash())) {
                 return Optional.of(expected);
             }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import stillroom.formulary.batch.Batch;
 import stillroom.formulary.batch.BatchStage;
+import stillroom.formulary.batch.Chain;
 import stillroom.ledger.json.Json;
 import stillroom.ledger.store.Micrograms;
 import stillroom.ledger.store.Row;
@@ -54,7 +55,7 @@ final class BatchSql {
                         batch.openedOn(),
                         Json.write(batch),
                         BatchStage.PLANNED,
-                        Chain.begin(Json.write(batch), versionBody(sql, batch)))
+                        chainBeginning(Json.write(batch), versionBody(sql, batch)))
                 == 1;
     }
 
@@ -72,9 +73,14 @@ final class BatchSql {
     static String chainBeginning(Sql sql, long id) {
         return sql.first(
                         "select body from batch where id = ?",
-                        row -> Chain.begin(row.text("body"), versionBody(sql, batch(row))),
+                        row -> chainBeginning(row.text("body"), versionBody(sql, batch(row))),
                         id)
                 .orElseThrow(() -> new IllegalArgumentException("there is no batch " + id));
+    }
+
+    /** What stands before the first entry: it covers the batch and the version that it is made from. */
+    private static String chainBeginning(String batchBody, String versionBody) {
+        return Chain.link(Chain.START, batchBody + "\n" + versionBody);
     }
 
     private static String versionBody(Sql sql, Batch batch) {

@@ -1,7 +1,9 @@
 package stillroom.ledger.batch;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import stillroom.formulary.batch.BatchState;
 import stillroom.formulary.batch.LogEntry;
 import stillroom.ledger.json.Json;
 import stillroom.ledger.store.Row;
@@ -47,15 +49,22 @@ final class LogSql {
                 values (?, ?, ?, ?, ?, ?, ?)""", batchId, link.number(), requestId, entry.at(), Json.kind(entry.event()), link.body(), link.hash());
     }
 
-    static void summarise(Sql sql, long batchId, Summary summary, LogEntry newest, String hash) {
+    static void summarise(Sql sql, long batchId, BatchState state, LogEntry newest, String hash) {
         sql.run(
                 "update batch set stage = ?, due_ms = ?, entries = ?, last_ms = ?, head_hash = ? where id = ?",
-                summary.stage(),
-                summary.due(),
+                state.stage(),
+                due(state),
                 newest.number(),
                 newest.at(),
                 hash,
                 batchId);
+    }
+
+    /** Nobody waits for the rest of a batch that is decided on. */
+    private static Optional<Instant> due(BatchState state) {
+        return state.decision().isPresent()
+                ? Optional.empty()
+                : state.rest().map(rest -> rest.event().due());
     }
 
     private static LogEntry entry(Row row) {

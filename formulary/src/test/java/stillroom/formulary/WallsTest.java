@@ -50,7 +50,7 @@ class WallsTest {
     static final ArchRule filesOnlyWhereTablesAreRead = noClasses()
             .that()
             .haveNameNotMatching(
-                    "stillroom\\.formulary\\.(rule\\.(Table|RuleTables)|.*Library.*|constants\\..*)(\\$.*)?")
+                    "stillroom\\.formulary\\.(reference|constants)\\..*|stillroom\\.formulary\\.rule\\.RuleTables")
             .should()
             .dependOnClassesThat(resideInAPackage("java.io..").or(resideInAPackage("java.nio..")));
 }

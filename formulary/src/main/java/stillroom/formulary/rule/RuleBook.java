@@ -13,6 +13,7 @@ import stillroom.formulary.constants.AcidConstants;
  * @param laws by market code
  * @param norrish constant of Norrish's equation for water activity, by substance key [dimensionless]
  * @param acids dissociation constants by acid key
+ * @param names for a market, its own name for an INCI name, such as Water for Aqua
  */
 public record RuleBook(
         Map<String, MarketLaw> laws,
@@ -21,7 +22,8 @@ public record RuleBook(
         List<WarningText> warnings,
         List<OrderRule> order,
         Map<String, Double> norrish,
-        AcidConstants acids) {
+        AcidConstants acids,
+        Map<String, Map<String, String>> names) {
     public RuleBook {
         laws = Map.copyOf(laws);
         claims = List.copyOf(claims);
@@ -29,6 +31,7 @@ public record RuleBook(
         warnings = List.copyOf(warnings);
         order = List.copyOf(order);
         norrish = Map.copyOf(norrish);
+        names = Map.copyOf(names);
     }
 
     public Optional<MarketLaw> law(String market) {

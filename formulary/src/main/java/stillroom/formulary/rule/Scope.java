@@ -1,6 +1,8 @@
 package stillroom.formulary.rule;
 
 import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.formula.ProductType;
@@ -30,13 +32,13 @@ public record Scope(Set<ProductType> products, Set<Brief.People> notFor, Purpose
     }
 
     /**
-     * Reads a product condition: words joined by blanks, {@code any}, {@code leave-on}, {@code rinse-off} or the name
-     * of a product type such as {@code lip-product}; a word with {@code !} before it takes that type out again.
+     * Reads a product condition: {@code any}, {@code leave-on}, {@code rinse-off} or the name of a product type such as
+     * {@code lip-product}; a word with {@code !} before it takes that type out again. No word means any.
      */
-    public static Set<ProductType> productsOf(String words) {
+    static Set<ProductType> productsOf(List<String> words) {
         EnumSet<ProductType> covered = EnumSet.noneOf(ProductType.class);
         EnumSet<ProductType> excluded = EnumSet.noneOf(ProductType.class);
-        for (String word : words.isBlank() ? new String[] {"any"} : words.trim().split("\\s+")) {
+        for (String word : words) {
             if (word.startsWith("!")) {
                 excluded.addAll(named(word.substring(1)));
             } else {
@@ -57,8 +59,8 @@ public record Scope(Set<ProductType> products, Set<Brief.People> notFor, Purpose
             case "leave-on" -> types.removeIf(type -> !type.leaveOn());
             case "rinse-off" -> types.removeIf(ProductType::leaveOn);
             default ->
-                types.retainAll(Set.of(ProductType.valueOf(
-                        word.toUpperCase(java.util.Locale.ROOT).replace('-', '_'))));
+                types.retainAll(
+                        Set.of(ProductType.valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'))));
         }
         return types;
     }

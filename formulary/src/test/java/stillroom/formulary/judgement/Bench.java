@@ -28,9 +28,9 @@ import stillroom.formulary.material.Parent;
 import stillroom.formulary.material.Substance;
 
 /** A small hand-made book and short ways to write formulas for tests. Molar masses: IUPAC 2021 atomic weights. */
-final class Bench implements MaterialBook {
-    static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
-    static final Evaluator EVALUATOR = Evaluator.standard();
+public final class Bench implements MaterialBook {
+    public static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+    public static final Evaluator EVALUATOR = Evaluator.standard();
 
     private static final AcidConstants ACIDS = AcidConstantsFile.shipped();
 
@@ -38,7 +38,7 @@ final class Bench implements MaterialBook {
     private final Map<String, Substance> substances = new LinkedHashMap<>();
 
     /** The book that most tests use. */
-    static Bench book() {
+    public static Bench book() {
         Bench book = new Bench();
         book.pure("water", Family.WATER, 18.015);
         book.pure("glycerin", Family.HUMECTANT, 92.094, "humectant");
@@ -68,7 +68,7 @@ final class Bench implements MaterialBook {
         return book;
     }
 
-    Bench pure(String key, Family family, Double molarMass, String... tags) {
+    public Bench pure(String key, Family family, Double molarMass, String... tags) {
         return substance(key, molarMass, ChargeClass.NONE, false, Optional.empty(), tags)
                 .card(key, family, Constituent.exactly(key, 1));
     }
@@ -84,7 +84,7 @@ final class Bench implements MaterialBook {
                 .card(key, Family.SURFACTANT, Constituent.exactly(key, 1));
     }
 
-    Bench substance(
+    public Bench substance(
             String key,
             Double molarMass,
             ChargeClass charge,
@@ -110,12 +110,12 @@ final class Bench implements MaterialBook {
         return this;
     }
 
-    Bench card(String key, Family family, Constituent... parts) {
+    public Bench card(String key, Family family, Constituent... parts) {
         materials.put(key, Material.named(key, key, family).withComposition(parts));
         return this;
     }
 
-    Bench mixture(String key, Family family, String first, double a, String second, double b) {
+    public Bench mixture(String key, Family family, String first, double a, String second, double b) {
         return card(key, family, Constituent.exactly(first, a), Constituent.exactly(second, b));
     }
 
@@ -147,7 +147,7 @@ final class Bench implements MaterialBook {
     }
 
     /** One phase; each pair is a material key and its amount, where "q.s." takes the rest. */
-    static Formula formula(String... pairs) {
+    public static Formula formula(String... pairs) {
         List<Line> lines = new ArrayList<>();
         for (int i = 0; i < pairs.length; i += 2) {
             Amount amount = pairs[i + 1].equals("q.s.") ? new Amount.ToHundred() : Amount.fixed(pairs[i + 1]);

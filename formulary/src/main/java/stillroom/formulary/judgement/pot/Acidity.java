@@ -7,6 +7,7 @@ import stillroom.formulary.constants.AcidConstants;
 import stillroom.formulary.evaluation.Composition;
 import stillroom.formulary.evaluation.Figure;
 import stillroom.formulary.evaluation.Outcome;
+import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.quantity.Interval;
 import stillroom.science.equilibrium.Equilibrium;
@@ -73,6 +74,12 @@ record Acidity(List<Item> items, List<Share> shares, Composition composition, Ac
                 shares.stream().filter(share -> share.is("carbomer-like")).toList();
         if (!swelling.isEmpty()) {
             return Optional.of("the acid groups of " + Words.list(Pot.names(swelling)) + " take up base unmeasured");
+        }
+        if (items.stream()
+                        .anyMatch(item ->
+                                item.is(Family.BASE) && item.portion().share().upper() > 0)
+                && shares.stream().anyMatch(share -> share.is("fatty-acid") && share.isIngredient())) {
+            return Optional.of("base and fatty acid make soap, which the model leaves out");
         }
         List<String> strangers = items.stream()
                 .filter(item -> bringsUnknownAcidity(item, dissolved))

@@ -80,10 +80,11 @@ class PhStandardsPublishedTest {
         assertThat(published).isCloseTo(equilibrium.pH(), within(equilibrium.pHHalfWidth()));
     }
 
-    /** JIS Z 8802 (read); the rows at 5 °C: NBS standard pH series, rounded, from memory. */
+    /** JIS Z 8802 (confirmed 2011), read. */
     @ParameterizedTest
     @CsvSource({
-        "5, 4.00, 6.95, 9.395",
+        "5, 4.01, 6.95, 9.39",
+        "10, 4.00, 6.92, 9.33",
         "15, 4.00, 6.90, 9.27",
         "20, 4.00, 6.88, 9.22",
         "30, 4.01, 6.85, 9.14",

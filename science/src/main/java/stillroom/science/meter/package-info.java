@@ -1,0 +1,3 @@
+/** The pH meter: what its calibration buffers really are, whether a calibration holds, whether readings drift. */
+@org.jspecify.annotations.NullMarked
+package stillroom.science.meter;

@@ -4,6 +4,7 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -44,8 +45,8 @@ public final class ReferenceTable {
         boolean headed = false;
         try (CsvReader<CsvRecord> records = CsvReader.builder()
                 .commentStrategy(CommentStrategy.SKIP)
-                .allowMissingFields(true)
-                .allowExtraFields(true)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .ofCsvRecord(reader)) {
             for (CsvRecord record : records) {
                 if (headed) {

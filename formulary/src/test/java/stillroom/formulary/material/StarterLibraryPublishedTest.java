@@ -214,7 +214,7 @@ class StarterLibraryPublishedTest {
         Matcher atoms = Pattern.compile("([A-Z][a-z]?)(\\d*)").matcher(formula);
         while (atoms.find()) {
             int count = atoms.group(2).isEmpty() ? 1 : Integer.parseInt(atoms.group(2));
-            mass += count * weights.get(atoms.group(1));
+            mass += count * weights.getOrDefault(atoms.group(1), Double.NaN);
         }
         return mass;
     }

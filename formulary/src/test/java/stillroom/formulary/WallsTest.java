@@ -52,5 +52,5 @@ class WallsTest {
             .haveNameNotMatching(
                     "stillroom\\.formulary\\.(reference|constants)\\..*|stillroom\\.formulary\\.rule\\.RuleTables")
             .should()
-            .dependOnClassesThat(resideInAPackage("java.io..").or(resideInAPackage("java.nio..")));
+            .dependOnClassesThat(resideInAPackage("java.io..").or(resideInAPackage("java.nio.file..")));
 }

@@ -21,6 +21,14 @@ final class BenchSimulation {
     /** Outcome of one liquid. */
     record Outcome(boolean landed, boolean firstOvershot, int pours, boolean covered, int refusals) {}
 
+    /** Whether the maker adds even portions of a size of his own instead of what the program prescribes. */
+    private boolean evenPortions;
+
+    BenchSimulation withEvenPortions() {
+        evenPortions = true;
+        return this;
+    }
+
     BenchSimulation(HiddenLiquid liquid, SplittableRandom random, double noise, double bias) {
         this.liquid = liquid;
         this.random = random;
@@ -46,10 +54,13 @@ final class BenchSimulation {
         readings.add(new PhReading(Vessel.SAMPLE, sample, List.of(), read(sample, List.of())));
         double typed = 0;
         double poured = 0;
+        double portion = evenPortions ? trueWay(sample, dilution) * random.nextDouble(0.6, 1.6) / additions : 0;
         for (int i = 0; i < additions; i++) {
-            OptionalDouble next = i == 0
-                    ? OptionalDouble.of(prescription.firstGrams())
-                    : SampleTitration.nextGrams(task(chemistry, bulk, List.of(), dilution), additions - i);
+            OptionalDouble next = evenPortions
+                    ? OptionalDouble.of(Math.max(Math.rint(portion / STEP), 1) * STEP)
+                    : i == 0
+                            ? OptionalDouble.of(prescription.firstGrams())
+                            : SampleTitration.nextGrams(task(chemistry, bulk, List.of(), dilution), additions - i);
             if (next.isEmpty()) {
                 return;
             }
@@ -61,6 +72,20 @@ final class BenchSimulation {
                 note(doubted, poured);
             }
         }
+    }
+
+    private double trueWay(double sample, Corrector dilution) {
+        double low = 0;
+        double high = sample;
+        for (int i = 0; i < 50; i++) {
+            double middle = (low + high) / 2;
+            if (beyond(liquid.pH(sample, List.of(new Addition(dilution, middle)))) < 0) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
     }
 
     private void note(PhReading typed, double reallyPoured) {

@@ -20,6 +20,11 @@ class DosingSimulationTest {
     }
 
     private static Tally simulate(long seed, int liquids, int additions, double noise, double bias) {
+        return simulate(seed, liquids, additions, noise, bias, false);
+    }
+
+    private static Tally simulate(
+            long seed, int liquids, int additions, double noise, double bias, boolean evenPortions) {
         SplittableRandom random = new SplittableRandom(seed);
         int landed = 0;
         int overshot = 0;
@@ -28,7 +33,8 @@ class DosingSimulationTest {
         int covered = 0;
         for (int i = 0; i < liquids; i++) {
             HiddenLiquid liquid = HiddenLiquid.next(random);
-            BenchSimulation.Outcome outcome = new BenchSimulation(liquid, random, noise, bias).run(additions);
+            BenchSimulation bench = new BenchSimulation(liquid, random, noise, bias);
+            BenchSimulation.Outcome outcome = (evenPortions ? bench.withEvenPortions() : bench).run(additions);
             landed += outcome.landed() ? 1 : 0;
             overshot += outcome.firstOvershot() ? 1 : 0;
             pours += outcome.pours();
@@ -50,6 +56,15 @@ class DosingSimulationTest {
     @Test
     void anotherHundredLandsAsWell() {
         Tally tally = simulate(SEED + 1, 100, 5, 0.02, 0);
+        assertThat(tally.landed()).isGreaterThanOrEqualTo(98);
+        assertThat(tally.overshot()).isLessThanOrEqualTo(2);
+    }
+
+    /** Five even portions that end anywhere between 0.6 and 1.6 of the way. */
+    @Test
+    void evenPortionsLandAsWell() {
+        Tally tally = simulate(SEED + 2, 100, 5, 0.02, 0, true);
+        report("five even portions, noise 0.02", tally);
         assertThat(tally.landed()).isGreaterThanOrEqualTo(98);
         assertThat(tally.overshot()).isLessThanOrEqualTo(2);
     }

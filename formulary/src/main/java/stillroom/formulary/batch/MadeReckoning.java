@@ -83,7 +83,10 @@ final class MadeReckoning {
 
     /** Free-hand work has no phases: each vessel stands for one. */
     private String vesselOf(String id) {
-        int entry = byLine(state.inputs()).get(id).get(0).entry();
+        int entry = byLine(state.inputs()).getOrDefault(id, List.of()).stream()
+                .mapToInt(Content::entry)
+                .findFirst()
+                .orElse(0);
         return state.pours().stream()
                 .filter(pour -> pour.number() == entry)
                 .map(pour -> pour.event().vessel())

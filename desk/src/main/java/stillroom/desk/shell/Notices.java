@@ -12,6 +12,8 @@ public final class Notices {
             Map.entry("logged", "Written into the log."),
             Map.entry("struck", "Struck. The entry stays in the log, with your reason."),
             Map.entry("counted", "Counted. The stock now says what you found."),
+            Map.entry("copied-data", "A copy of everything is written; its path stands below."),
+            Map.entry("begun", "An empty workshop, yours. The demonstration lies aside in the same folder."),
             Map.entry("filled", "Filled."),
             Map.entry("released", "Released."),
             Map.entry("rejected", "Rejected."),

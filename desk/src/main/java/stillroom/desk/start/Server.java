@@ -6,6 +6,8 @@ import io.javalin.config.RoutesConfig;
 import java.time.Clock;
 import java.util.List;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import stillroom.desk.lots.LotRoutes;
+import stillroom.desk.materials.MaterialRoutes;
 import stillroom.desk.patterns.PatternRoutes;
 import stillroom.desk.sheets.SheetRoutes;
 import stillroom.desk.shell.Desk;
@@ -14,6 +16,7 @@ import stillroom.desk.shell.Pages;
 import stillroom.desk.shell.Shell;
 import stillroom.desk.shell.Workspace;
 import stillroom.desk.today.TodayRoutes;
+import stillroom.desk.workshop.WorkshopRoutes;
 
 /** The web server of one workshop, on this computer only. */
 public final class Server {
@@ -41,6 +44,9 @@ public final class Server {
     private static void addRoutes(RoutesConfig routes, Desk desk) {
         Shell.add(routes, desk.pages(), title -> desk.frame(title, Section.TODAY));
         TodayRoutes.add(routes, desk);
+        MaterialRoutes.add(routes, desk);
+        LotRoutes.add(routes, desk);
+        WorkshopRoutes.add(routes, desk);
         PatternRoutes.add(routes, desk);
         SheetRoutes.add(routes, desk);
     }

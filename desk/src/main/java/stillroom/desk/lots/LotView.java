@@ -1,0 +1,102 @@
+package stillroom.desk.lots;
+
+import io.javalin.http.Context;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import stillroom.desk.lots.LotPages.Count;
+import stillroom.desk.lots.LotPages.LotPage;
+import stillroom.desk.lots.LotPages.Stocked;
+import stillroom.desk.lots.LotPages.Use;
+import stillroom.desk.shell.Choice;
+import stillroom.desk.shell.Desk;
+import stillroom.desk.shell.Format;
+import stillroom.desk.shell.Frame.Section;
+import stillroom.desk.shell.Typed;
+import stillroom.formulary.material.Lot;
+import stillroom.formulary.material.Material;
+import stillroom.formulary.quantity.Grams;
+import stillroom.formulary.quantity.Price;
+import stillroom.ledger.Ledger;
+import stillroom.ledger.batch.LotUse;
+import stillroom.ledger.lot.Stock;
+import stillroom.ledger.lot.StockCount;
+import stillroom.ledger.lot.StockedLot;
+
+/** Builds the page of one lot. */
+record LotView(Desk desk, StockedLot stocked) {
+    /** The page as the lot stands. */
+    LotPage page(Context request) {
+        return page(request, new Typed(fields(stocked.lot()), List.of()), Typed.NOTHING, "");
+    }
+
+    LotPage page(Context request, Typed facts, Typed count, String conflict) {
+        Ledger ledger = desk.ledger();
+        Lot lot = stocked.lot();
+        String currency = ledger.settings().read().currency();
+        return new LotPage(
+                desk.frame(request, "Lot " + lot.code(), Section.SHELF),
+                lot,
+                ledger.materials()
+                        .book()
+                        .material(lot.materialKey())
+                        .map(Material::name)
+                        .orElse(lot.materialKey()),
+                stock(stocked.stock()),
+                LotWords.expiry(lot, desk.today()),
+                lot.price().map(price -> priceWords(price, currency)).orElse("not said"),
+                lot.expiredOn(desk.today()),
+                Seen.of(lot),
+                conflict,
+                facts,
+                count,
+                Choice.of(Lot.State.class, LotWords::state),
+                ledger.lots().counts(lot.code()).stream().map(this::count).toList(),
+                ledger.batches().holding(lot.code()).stream().map(LotView::use).toList(),
+                currency);
+    }
+
+    /** A lot as the fields of its form. */
+    static Map<String, String> fields(Lot lot) {
+        Map<String, String> fields = new HashMap<>();
+        fields.put("supplier", lot.supplier());
+        fields.put("supplier-lot", lot.supplierLot());
+        fields.put("opened", lot.opened().map(Object::toString).orElse(""));
+        fields.put("expires", lot.expires().map(Object::toString).orElse(""));
+        fields.put(
+                "paid", lot.price().map(price -> price.paid().value().toPlainString()).orElse(""));
+        fields.put(
+                "paid-grams", lot.price().map(price -> price.amount().toString()).orElse(""));
+        fields.put("state", lot.state().name());
+        fields.put("note", lot.note());
+        return fields;
+    }
+
+    private static Stocked stock(Stock stock) {
+        return new Stocked(stock.received(), stock.poured(), stock.counted(), stock.onHand());
+    }
+
+    private static String priceWords(Price price, String currency) {
+        return price.paid().shown() + " " + currency + " for " + price.amount() + " g ("
+                + price.of(Grams.of("1000")).shown() + " " + currency + " per kg)";
+    }
+
+    private Count count(StockCount count) {
+        String sign = count.correction().signum() > 0 ? "+" : "";
+        return new Count(
+                Format.moment(count.at(), desk.zone()),
+                count.by(),
+                Format.grams(count.found()) + " g",
+                sign + Format.grams(count.correction()) + " g",
+                count.reason());
+    }
+
+    private static Use use(LotUse use) {
+        return new Use(
+                use.row().batch().id(),
+                use.row().batch().code(),
+                use.row().productName(),
+                use.row().stage().words(),
+                Format.grams(use.mass()) + " g");
+    }
+}

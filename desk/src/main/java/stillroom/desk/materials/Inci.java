@@ -1,0 +1,57 @@
+package stillroom.desk.materials;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import stillroom.formulary.material.Material;
+import stillroom.formulary.material.MaterialBook;
+import stillroom.formulary.material.Substance;
+
+/** The substances of a book, looked up once: by key, and by the INCI name as people type it. */
+final class Inci {
+    private final List<Substance> all;
+    private final Map<String, Substance> byKey = new HashMap<>();
+    private final Map<String, Substance> byName = new HashMap<>();
+
+    Inci(MaterialBook book) {
+        all = book.substances();
+        for (Substance substance : all) {
+            byKey.put(substance.key(), substance);
+            byName.putIfAbsent(folded(substance.inciName()), substance);
+        }
+    }
+
+    Optional<Substance> substance(String key) {
+        return Optional.ofNullable(byKey.get(key));
+    }
+
+    /** The substance with this INCI name, whatever its capitals and blanks. */
+    Optional<Substance> named(String inciName) {
+        return Optional.ofNullable(byName.get(folded(inciName)));
+    }
+
+    /** The INCI name of a key, or the key itself where it is not in the book. */
+    String name(String key) {
+        return substance(key).map(Substance::inciName).orElse(key);
+    }
+
+    String names(Material card) {
+        return card.composition().stream().map(part -> name(part.substance())).collect(Collectors.joining(", "));
+    }
+
+    /** All INCI names in order. */
+    List<String> names() {
+        return all.stream()
+                .map(Substance::inciName)
+                .distinct()
+                .sorted(String.CASE_INSENSITIVE_ORDER)
+                .toList();
+    }
+
+    private static String folded(String name) {
+        return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    }
+}

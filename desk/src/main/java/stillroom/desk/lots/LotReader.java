@@ -59,6 +59,22 @@ record LotReader(Input input) {
         return input.isSound() ? Optional.of(changed) : Optional.empty();
     }
 
+    /** The same lot, opened on this day. */
+    static Lot opened(Lot lot, LocalDate day) {
+        return new Lot(
+                lot.code(),
+                lot.materialKey(),
+                lot.supplierLot(),
+                lot.supplier(),
+                lot.received(),
+                lot.receivedOn(),
+                Optional.of(day),
+                lot.expires(),
+                lot.price(),
+                lot.state(),
+                lot.note());
+    }
+
     private void judgeDays(Lot lot) {
         if (lot.opened().map(day -> day.isBefore(lot.receivedOn())).orElse(false)) {
             input.refuse("opened", "It cannot be opened before it came.");

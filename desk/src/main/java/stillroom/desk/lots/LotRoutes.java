@@ -29,6 +29,7 @@ public final class LotRoutes {
         routes.get("/lots", lots::list);
         routes.get("/lots/{code}", request -> lots.show(request, lots.lot(request)));
         routes.post("/lots/{code}", lots::change);
+        routes.post("/lots/{code}/opened", lots::open);
         routes.post("/lots/{code}/count", lots::count);
     }
 
@@ -93,6 +94,19 @@ public final class LotRoutes {
         });
     }
 
+    /** The bottle is opened today; opening it again changes nothing. */
+    private void open(Context request) {
+        StockedLot lot = lot(request);
+        desk.ledger().together(() -> {
+            Lot current = lot(request).lot();
+            if (current.opened().isEmpty()) {
+                book().change(LotReader.opened(current, desk.today()));
+            }
+            return current;
+        });
+        request.redirect("/lots/" + lot.lot().code() + "?did=saved", HttpStatus.SEE_OTHER);
+    }
+
     private void count(Context request) {
         StockedLot lot = lot(request);
         Input input = Input.of(request);
@@ -113,7 +127,6 @@ public final class LotRoutes {
 
     private void again(Context request, int status, StockedLot lot, Typed facts, Typed count, String conflict) {
         request.status(status);
-        request.html(desk.pages()
-                .render("lots/lot.jte", new LotView(desk, lot).page(request, facts, count, conflict)));
+        request.html(desk.pages().render("lots/lot.jte", new LotView(desk, lot).page(request, facts, count, conflict)));
     }
 }

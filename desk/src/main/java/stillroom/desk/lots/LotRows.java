@@ -15,7 +15,9 @@ record LotRows(Desk desk) {
         Map<String, String> names = desk.ledger().materials().book().materials().stream()
                 .collect(Collectors.toMap(Material::key, Material::name));
         return lots.stream()
-                .map(lot -> row(lot, names.getOrDefault(lot.lot().materialKey(), lot.lot().materialKey())))
+                .map(lot -> row(
+                        lot,
+                        names.getOrDefault(lot.lot().materialKey(), lot.lot().materialKey())))
                 .toList();
     }
 

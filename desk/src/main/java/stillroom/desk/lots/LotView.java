@@ -64,9 +64,11 @@ record LotView(Desk desk, StockedLot stocked) {
         fields.put("opened", lot.opened().map(Object::toString).orElse(""));
         fields.put("expires", lot.expires().map(Object::toString).orElse(""));
         fields.put(
-                "paid", lot.price().map(price -> price.paid().value().toPlainString()).orElse(""));
+                "paid",
+                lot.price().map(price -> price.paid().value().toPlainString()).orElse(""));
         fields.put(
-                "paid-grams", lot.price().map(price -> price.amount().toString()).orElse(""));
+                "paid-grams",
+                lot.price().map(price -> price.amount().toString()).orElse(""));
         fields.put("state", lot.state().name());
         fields.put("note", lot.note());
         return fields;

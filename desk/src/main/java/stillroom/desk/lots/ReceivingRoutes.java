@@ -69,8 +69,7 @@ final class ReceivingRoutes {
         if (lot.isPresent()) {
             input.refuse(
                     "code",
-                    "Another lot bears this code; "
-                            + LotCode.propose(material.name(), this::isTaken) + " is free.");
+                    "Another lot bears this code; " + LotCode.propose(material.name(), this::isTaken) + " is free.");
         }
         desk.pages().showAgain(request, "lots/receive.jte", page(material, input.typed()));
     }

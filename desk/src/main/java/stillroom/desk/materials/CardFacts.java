@@ -23,10 +23,15 @@ final class CardFacts {
         facts.add(Fact.OWN_PH, card.ownPh().map(Words::interval).orElse(""));
         facts.add(
                 Fact.DENSITY,
-                card.densityGramsPerMillilitre().map(figure -> Words.plain(figure) + " g/ml").orElse(""));
+                card.densityGramsPerMillilitre()
+                        .map(figure -> Words.plain(figure) + " g/ml")
+                        .orElse(""));
         facts.add(Fact.SOLUBILITY, card.solubility());
-        facts.add(Fact.MAX_CELSIUS, card.maxCelsius().map(figure -> Words.plain(figure) + " °C").orElse(""));
-        facts.add(Fact.NATURAL_ORIGIN, card.naturalOriginIndex().map(Words::plain).orElse(""));
+        facts.add(
+                Fact.MAX_CELSIUS,
+                card.maxCelsius().map(figure -> Words.plain(figure) + " °C").orElse(""));
+        facts.add(
+                Fact.NATURAL_ORIGIN, card.naturalOriginIndex().map(Words::plain).orElse(""));
         facts.add(Fact.NOTE, card.note());
         return List.copyOf(facts.rows);
     }
@@ -37,8 +42,7 @@ final class CardFacts {
 
     private void add(Fact fact, String value) {
         if (!value.isEmpty()) {
-            rows.add(new FactRow(
-                    fact.words(), value, card.sources().getOrDefault(fact.component(), "")));
+            rows.add(new FactRow(fact.words(), value, card.sources().getOrDefault(fact.component(), "")));
         }
     }
 }

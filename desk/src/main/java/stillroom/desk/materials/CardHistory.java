@@ -67,7 +67,8 @@ public final class CardHistory {
         facts.put(Fact.CAUTIONS.words(), String.join(" ", card.cautions()));
         facts.put("Grade", card.grade());
         facts.put("Supplier", card.supplier());
-        facts.put("Price", card.price().map(price -> Words.price(price, currency)).orElse(""));
+        facts.put(
+                "Price", card.price().map(price -> Words.price(price, currency)).orElse(""));
         return facts;
     }
 

@@ -150,7 +150,9 @@ final class CardReader {
         if (amount.isPresent() && paid.isEmpty() && !input.hasProblem("paid")) {
             return input.refuse("paid", "What was paid for this amount is missing.");
         }
-        return paid.isPresent() && amount.isPresent() ? Optional.of(new Price(paid.get(), amount.get())) : Optional.empty();
+        return paid.isPresent() && amount.isPresent()
+                ? Optional.of(new Price(paid.get(), amount.get()))
+                : Optional.empty();
     }
 
     private Map<String, String> sources() {

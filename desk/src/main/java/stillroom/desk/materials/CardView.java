@@ -2,6 +2,7 @@ package stillroom.desk.materials;
 
 import io.javalin.http.Context;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import stillroom.desk.shell.Desk;
@@ -17,6 +18,10 @@ import stillroom.ledger.lot.StockedLot;
 
 /** Builds the page of one card. */
 final class CardView {
+    private static final Comparator<Constituent> LARGEST_FIRST = Comparator.comparingDouble(
+                    (Constituent part) -> part.massFraction().nominal())
+            .reversed();
+
     private final Desk desk;
     private final Ledger ledger;
     private final Material card;
@@ -39,10 +44,13 @@ final class CardView {
         return new CardPage(
                 desk.frame(request, card.name(), Section.SHELF),
                 card,
-                inci.names(card),
+                inci.labelNames(card),
                 origin(),
                 CardFacts.of(card),
-                card.composition().stream().map(this::part).toList(),
+                card.composition().stream()
+                        .sorted(LARGEST_FIRST)
+                        .map(this::part)
+                        .toList(),
                 stated(),
                 source(Fact.COMPOSITION),
                 source(Fact.CAUTIONS),

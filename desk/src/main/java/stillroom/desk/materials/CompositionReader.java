@@ -48,8 +48,8 @@ final class CompositionReader {
     private void row(int row) {
         String name = input.text(field(row, "name"));
         Optional<MassFraction> share = share(row, name);
-        Constituent.Role role = input.choice(field(row, "role"), "Role", Constituent.Role.class)
-                .orElse(Constituent.Role.INGREDIENT);
+        Constituent.Role role =
+                input.choice(field(row, "role"), "Role", Constituent.Role.class).orElse(Constituent.Role.INGREDIENT);
         if (name.isEmpty()) {
             if (share.isPresent()) {
                 input.refuse(field(row, "name"), "An INCI name is missing for this share.");
@@ -57,7 +57,8 @@ final class CompositionReader {
             return;
         }
         Optional<Substance> substance = inci.named(name).or(() -> new NewSubstance(input, inci, row).read(name));
-        substance.filter(known -> inci.substance(known.key()).isEmpty())
+        substance
+                .filter(known -> inci.substance(known.key()).isEmpty())
                 .ifPresent(known -> added.put(known.key(), known));
         if (substance.isPresent() && share.isPresent()) {
             constituents.add(new Constituent(substance.get().key(), share.get(), role));
@@ -70,7 +71,8 @@ final class CompositionReader {
         Optional<BigDecimal> upper = percent(row, "upper", "Highest share");
         if (lower.isEmpty() && nominal.isEmpty() && upper.isEmpty()) {
             if (!name.isEmpty() && !refused(row)) {
-                input.refuse(field(row, "nominal"), "The share is missing: the nominal one, or the lowest and highest.");
+                input.refuse(
+                        field(row, "nominal"), "The share is missing: the nominal one, or the lowest and highest.");
             }
             return Optional.empty();
         }

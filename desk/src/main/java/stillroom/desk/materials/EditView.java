@@ -1,6 +1,5 @@
 package stillroom.desk.materials;
 
-import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stillroom.desk.shell.Choice;
@@ -18,9 +17,7 @@ import stillroom.formulary.material.Strength;
 record EditView(Desk desk, Inci inci) {
     private static final EditPage.Choices CHOICES = new EditPage.Choices(
             Choice.of(Family.class, Format::words),
-            Stream.concat(
-                            Stream.of(new Choice("", "choose")),
-                            Choice.of(Strength.Basis.class, Words::basis).stream())
+            Stream.concat(Stream.of(new Choice("", "choose")), Choice.of(Strength.Basis.class, Words::basis).stream())
                     .toList(),
             Choice.of(Constituent.Role.class, Words::role),
             Choice.of(ChargeClass.class, Words::charge));

@@ -52,8 +52,8 @@ public record Impact(List<Touched> drafts, List<Touched> kept, List<BatchRow> pl
         return ledger.batches().unfinished().stream()
                 .filter(row -> row.batch()
                         .version()
-                        .map(number -> versions.contains(
-                                new VersionKey(row.batch().productId(), number)))
+                        .map(number ->
+                                versions.contains(new VersionKey(row.batch().productId(), number)))
                         .orElse(false))
                 .collect(Collectors.toList());
     }

@@ -1,11 +1,13 @@
 package stillroom.desk.materials;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import stillroom.formulary.material.Constituent;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.material.Substance;
@@ -38,8 +40,14 @@ final class Inci {
         return substance(key).map(Substance::inciName).orElse(key);
     }
 
-    String names(Material card) {
-        return card.composition().stream().map(part -> name(part.substance())).collect(Collectors.joining(", "));
+    /** The INCI names that stand for a card: what was put in on purpose, the largest share first. */
+    String labelNames(Material card) {
+        return card.composition().stream()
+                .filter(part -> part.role() == Constituent.Role.INGREDIENT)
+                .sorted(Comparator.comparingDouble(
+                        (Constituent part) -> -part.massFraction().nominal()))
+                .map(part -> name(part.substance()))
+                .collect(Collectors.joining(", "));
     }
 
     /** All INCI names in order. */

@@ -29,7 +29,8 @@ public final class MaterialRoutes {
     public static void add(RoutesConfig routes, Desk desk) {
         MaterialRoutes shelf = new MaterialRoutes(desk);
         routes.get(
-                "/materials", request -> desk.pages().show(request, "materials/shelf.jte", ShelfList.page(desk, request)));
+                "/materials",
+                request -> desk.pages().show(request, "materials/shelf.jte", ShelfList.page(desk, request)));
         routes.get("/materials/new", shelf::askNew);
         routes.post("/materials/new", shelf::add);
         routes.post("/materials/new/rows", shelf::newRows);
@@ -76,7 +77,8 @@ public final class MaterialRoutes {
 
     /** "new" is an address of its own. */
     private boolean isTaken(String key) {
-        return key.equals("new") || desk.ledger().materials().book().material(key).isPresent();
+        return key.equals("new")
+                || desk.ledger().materials().book().material(key).isPresent();
     }
 
     private void askChange(Context request) {

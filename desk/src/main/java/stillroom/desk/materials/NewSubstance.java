@@ -25,7 +25,8 @@ record NewSubstance(Input input, Inci inci, int row) {
         }
         Optional<Substance> namesake = inci.substance(key);
         if (namesake.isPresent()) {
-            return input.refuse(field(row, "name"), "This is too like " + namesake.get().inciName() + "; choose that.");
+            return input.refuse(
+                    field(row, "name"), "This is too like " + namesake.get().inciName() + "; choose that.");
         }
         ChargeClass charge =
                 input.choice(field(row, "charge"), "Charge", ChargeClass.class).orElse(ChargeClass.NONE);

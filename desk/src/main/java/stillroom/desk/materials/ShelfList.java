@@ -82,7 +82,7 @@ final class ShelfList {
         return new ShelfPage.Row(
                 card.key(),
                 card.name(),
-                inci.names(card),
+                inci.labelNames(card),
                 Format.words(card.family()),
                 String.join(", ", card.functions()),
                 own.contains(card.key()) ? "own card" : "starter library",
@@ -91,8 +91,7 @@ final class ShelfList {
     }
 
     private static List<Choice> families() {
-        return Stream.concat(
-                        Stream.of(new Choice("", "all families")), Choice.of(Family.class, Format::words).stream())
+        return Stream.concat(Stream.of(new Choice("", "all families")), Choice.of(Family.class, Format::words).stream())
                 .toList();
     }
 

@@ -44,9 +44,8 @@ final class ShelfStock {
         List<Lot> lots = lots(materialKey).stream().map(StockedLot::lot).toList();
         long expired = lots.stream().filter(lot -> lot.expiredOn(today)).count();
         long soon = lots.stream().filter(this::expiresSoon).count();
-        long held = lots.stream()
-                .filter(lot -> lot.state() == Lot.State.QUARANTINE)
-                .count();
+        long held =
+                lots.stream().filter(lot -> lot.state() == Lot.State.QUARANTINE).count();
         return List.of(
                         counted(expired, "expired"),
                         counted(soon, "expiring within " + SOON_DAYS + " days"),
@@ -58,7 +57,9 @@ final class ShelfStock {
 
     boolean expiresSoon(Lot lot) {
         return !lot.expiredOn(today)
-                && lot.expires().map(day -> !day.isAfter(today.plusDays(SOON_DAYS))).orElse(false);
+                && lot.expires()
+                        .map(day -> !day.isAfter(today.plusDays(SOON_DAYS)))
+                        .orElse(false);
     }
 
     private static String counted(long lots, String what) {

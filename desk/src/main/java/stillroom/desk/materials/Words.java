@@ -66,15 +66,12 @@ public final class Words {
     }
 
     static String interval(Interval interval) {
-        return interval.isPoint()
-                ? plain(interval.low())
-                : plain(interval.low()) + " to " + plain(interval.high());
+        return interval.isPoint() ? plain(interval.low()) : plain(interval.low()) + " to " + plain(interval.high());
     }
 
     /** A price as on the invoice and per kilogram. */
     public static String price(Price price, String currency) {
-        BigDecimal perKilogram =
-                price.of(Grams.of("1000")).value();
+        BigDecimal perKilogram = price.of(Grams.of("1000")).value();
         return price.paid().shown() + " " + currency + " for " + price.amount() + " g ("
                 + Format.decimal(perKilogram, 2) + " " + currency + " per kg)";
     }

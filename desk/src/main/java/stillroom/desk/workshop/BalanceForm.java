@@ -77,7 +77,8 @@ final class BalanceForm {
             return Optional.empty();
         }
         if (readings.size() < FEWEST_READINGS) {
-            return input.refuse("readings", "An estimate needs at least " + FEWEST_READINGS + " readings; ten are usual.");
+            return input.refuse(
+                    "readings", "An estimate needs at least " + FEWEST_READINGS + " readings; ten are usual.");
         }
         double s = Repeatability.standardDeviationGrams(readings);
         return Optional.of(new Grams(new BigDecimal(s, THREE_DIGITS)));

@@ -121,15 +121,16 @@ final class BalanceRoutes {
         }
         String now = equipment().balances().get(index(request)).name();
         request.status(409);
-        request.html(desk.pages()
-                .render(
-                        "workshop/balance.jte",
-                        page(
-                                "/workshop/balances/" + request.pathParam("position"),
-                                now,
-                                input.typed(),
-                                "The list of balances was changed from elsewhere: \"" + now
-                                        + "\" stands here now. Nothing was overwritten; what you typed is still here.")));
+        request.html(
+                desk.pages()
+                        .render(
+                                "workshop/balance.jte",
+                                page(
+                                        "/workshop/balances/" + request.pathParam("position"),
+                                        now,
+                                        input.typed(),
+                                        "The list of balances was changed from elsewhere: \"" + now
+                                                + "\" stands here now. Nothing was overwritten; what you typed is still here.")));
     }
 
     private BalancePage page(String path, String was, Typed typed, String conflict) {

@@ -48,8 +48,8 @@ final class SettingsForm {
             input.refuse("decimals", "How many decimals, 0 to 4?");
         }
         return input.isSound()
-                ? Optional.of(new Workshop(
-                        name, responsible, address, market, currency, decimals.orElse(2), demonstration))
+                ? Optional.of(
+                        new Workshop(name, responsible, address, market, currency, decimals.orElse(2), demonstration))
                 : Optional.empty();
     }
 }

@@ -1,0 +1,3 @@
+/** The pages of lots. */
+@org.jspecify.annotations.NullMarked
+package stillroom.desk.lots;

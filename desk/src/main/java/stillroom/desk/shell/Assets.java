@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 
 /** Styles, behaviour, fonts and kept libraries, from the program's own jar and nowhere else. */
 public final class Assets {
-    private static final Pattern NAME = Pattern.compile("[a-z]+/[A-Za-z0-9.\\-]+\\.(css|js|ttf|svg|png)");
+    private static final Pattern NAME = Pattern.compile("([a-z]+/){1,3}[A-Za-z0-9.\\-]+\\.(css|js|ttf|svg|png)");
     private static final Map<String, String> TYPES = Map.of(
             "css", "text/css; charset=utf-8",
             "js", "text/javascript; charset=utf-8",

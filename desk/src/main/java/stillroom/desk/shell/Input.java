@@ -36,6 +36,11 @@ public final class Input {
         return new Input(request.formParamMap());
     }
 
+    /** A form that only asks and changes nothing, sent in the address. */
+    public static Input ofQuery(Context request) {
+        return new Input(request.queryParamMap());
+    }
+
     /** For tests and for forms that do not come from a browser. */
     public static Input of(Map<String, String> form) {
         Map<String, List<String>> lists = new LinkedHashMap<>();

@@ -4,8 +4,11 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import java.time.Clock;
-import java.util.List;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import stillroom.desk.batches.BatchRoutes;
+import stillroom.desk.batches.bench.BenchRoutes;
+import stillroom.desk.batches.bench.RunningTimers;
+import stillroom.desk.batches.plan.PlanRoutes;
 import stillroom.desk.lots.LotRoutes;
 import stillroom.desk.materials.MaterialRoutes;
 import stillroom.desk.patterns.PatternRoutes;
@@ -30,23 +33,27 @@ public final class Server {
      * @param port 0 for any free one
      */
     public static Javalin start(Workspace workspace, Clock clock, int port) {
-        Desk desk = new Desk(workspace, clock, new Pages(), List::of);
-        return Javalin.create(config -> configure(config, desk)).start("127.0.0.1", port);
+        RunningTimers timers = new RunningTimers(workspace);
+        Desk desk = new Desk(workspace, clock, new Pages(), timers);
+        return Javalin.create(config -> configure(config, desk, timers)).start("127.0.0.1", port);
     }
 
-    private static void configure(JavalinConfig config, Desk desk) {
+    private static void configure(JavalinConfig config, Desk desk, RunningTimers timers) {
         config.startup.showJavalinBanner = false;
         config.http.maxRequestSize = LARGEST_REQUEST_BYTES;
         config.jetty.threadPool = new QueuedThreadPool(24, 2);
-        addRoutes(config.routes, desk);
+        addRoutes(config.routes, desk, timers);
     }
 
-    private static void addRoutes(RoutesConfig routes, Desk desk) {
+    private static void addRoutes(RoutesConfig routes, Desk desk, RunningTimers timers) {
         Shell.add(routes, desk.pages(), title -> desk.frame(title, Section.TODAY));
         TodayRoutes.add(routes, desk);
         MaterialRoutes.add(routes, desk);
         LotRoutes.add(routes, desk);
         WorkshopRoutes.add(routes, desk);
+        BatchRoutes.add(routes, desk);
+        PlanRoutes.add(routes, desk);
+        BenchRoutes.add(routes, desk, timers);
         PatternRoutes.add(routes, desk);
         SheetRoutes.add(routes, desk);
     }

@@ -12,7 +12,7 @@ import stillroom.formulary.batch.BatchEvent.ReadAgain;
  */
 public record PourCheck(Kind kind, String by) {
     /** How long the same person has to wait for a second look to count. Common practice, no source. */
-    private static final Duration OWN_SECOND_LOOK = Duration.ofSeconds(60);
+    public static final Duration OWN_SECOND_LOOK = Duration.ofSeconds(60);
 
     /** What the second look was worth. */
     public enum Kind {

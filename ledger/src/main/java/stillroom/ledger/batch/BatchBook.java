@@ -75,6 +75,11 @@ public final class BatchBook {
         return database.write(sql -> Appending.append(sql, batchId, requestId, wanted));
     }
 
+    /** The entry that a request has made, so that the same form sent twice is told from a new act. */
+    public Optional<LogEntry> made(long batchId, String requestId) {
+        return database.read(sql -> LogSql.made(sql, batchId, requestId));
+    }
+
     /** The whole log, oldest first. */
     public List<LogEntry> log(long batchId) {
         return database.read(sql -> LogSql.log(sql, batchId));

@@ -1,0 +1,96 @@
+package stillroom.desk.batches;
+
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.List;
+import java.util.Optional;
+import stillroom.desk.shell.Desk;
+import stillroom.formulary.batch.Batch;
+import stillroom.formulary.batch.BatchState;
+import stillroom.formulary.batch.LogEntry;
+import stillroom.formulary.batch.NextActions;
+import stillroom.formulary.formula.Formula;
+import stillroom.formulary.formula.FormulaVersion;
+import stillroom.formulary.formula.Product;
+import stillroom.formulary.material.MaterialBook;
+import stillroom.formulary.plan.Plan;
+import stillroom.formulary.plan.PlannedLine;
+import stillroom.ledger.Ledger;
+
+/**
+ * A batch with all that its pages look at: what it is made from, its log, and what that adds up to.
+ *
+ * @param version none when weighed free hand
+ * @param formula of the version; empty when weighed free hand
+ * @param book the cards as the version means them
+ */
+public record BatchWork(
+        Desk desk,
+        Batch batch,
+        Product product,
+        Optional<FormulaVersion> version,
+        Formula formula,
+        MaterialBook book,
+        List<LogEntry> log,
+        BatchState state) {
+    public BatchWork {
+        log = List.copyOf(log);
+    }
+
+    /** The batch in the path of a request. */
+    public static BatchWork of(Desk desk, Context request) {
+        return of(desk, Desk.id(request, "id"));
+    }
+
+    public static BatchWork of(Desk desk, long id) {
+        Ledger ledger = desk.ledger();
+        Batch batch = ledger.batches()
+                .batch(id)
+                .orElseThrow(() -> new NotFoundResponse("There is no batch with this number."));
+        Product product = ledger.products()
+                .product(batch.productId())
+                .orElseThrow(() -> new NotFoundResponse("The product of this batch is not on file."));
+        Optional<FormulaVersion> version =
+                batch.version().flatMap(number -> ledger.products().version(batch.productId(), number));
+        MaterialBook book = version.map(v -> ledger.materials().book(v.cards()))
+                .orElseGet(() -> ledger.materials().book());
+        List<LogEntry> log = ledger.batches().log(id);
+        return new BatchWork(
+                desk,
+                batch,
+                product,
+                version,
+                version.map(FormulaVersion::formula).orElse(Formula.EMPTY),
+                book,
+                log,
+                BatchState.of(log));
+    }
+
+    public NextActions actions() {
+        return plan().map(plan -> NextActions.of(formula, plan, state)).orElseGet(() -> NextActions.freeHand(state));
+    }
+
+    public Optional<Plan> plan() {
+        return state.plan();
+    }
+
+    public Optional<PlannedLine> line(String id) {
+        return plan().flatMap(plan -> plan.line(id));
+    }
+
+    public Cards cards() {
+        return new Cards(book);
+    }
+
+    public Who who() {
+        return Who.of(log);
+    }
+
+    public Optional<LogEntry> entry(int number) {
+        return log.stream().filter(entry -> entry.number() == number).findFirst();
+    }
+
+    public String path() {
+        return "/batches/" + batch.id();
+    }
+}

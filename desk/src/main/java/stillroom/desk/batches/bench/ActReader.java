@@ -1,0 +1,183 @@
+package stillroom.desk.batches.bench;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Optional;
+import stillroom.desk.batches.BatchWork;
+import stillroom.desk.shell.Input;
+import stillroom.formulary.batch.BatchEvent;
+import stillroom.formulary.batch.BatchEvent.Poured;
+import stillroom.formulary.batch.BatchEvent.Purpose;
+import stillroom.formulary.quantity.Grams;
+
+/** Reads a form of the bench into the event that it means. Problems stand in the input. */
+final class ActReader {
+    private static final int LONGEST_NAME = 60;
+
+    private final BatchWork work;
+    private final Input input;
+    private final String vessel;
+
+    ActReader(BatchWork work, Input input) {
+        this.work = work;
+        this.input = input;
+        this.vessel = input.text("vessel");
+    }
+
+    /** None where something typed cannot be taken. */
+    Optional<BatchEvent> event() {
+        Optional<BatchEvent> event = switch (input.text("act")) {
+            case "ready" -> ready();
+            case "weigh" -> poured(false);
+            case "back" -> poured(true);
+            case "accept" -> accept();
+            case "step" -> step();
+            case "timer" -> timer();
+            case "stop" -> Optional.of(new BatchEvent.TimerStopped(input.text("timer"), input.text("note")));
+            case "combine" -> combine();
+            case "gross" -> mass("gross", "The weight").map(g -> new BatchEvent.VesselWeighed(vessel, g));
+            case "sample" -> sample();
+            case "read" -> new ReadingReader(input).reading();
+            case "rest" -> rest();
+            case "look" -> Optional.of(new BatchEvent.RestEnded(input.text("note")));
+            case "note" -> Optional.of(new BatchEvent.Noted(input.required("text", "The note")));
+            case "strike" -> strike();
+            case "again" -> again();
+            default -> input.refuse("act", "This form is not known here; go back and try again.");
+        };
+        return input.isSound() ? event : Optional.empty();
+    }
+
+    private Optional<Grams> mass(String field, String what) {
+        Optional<Grams> mass = input.grams(field, what);
+        return mass.isEmpty() && !input.hasProblem(field)
+                ? input.refuse(field, what + " is missing: type the grams.")
+                : mass;
+    }
+
+    private String name(String field, String what) {
+        String name = input.required(field, what);
+        if (name.length() > LONGEST_NAME) {
+            input.refuse(field, what + " has " + name.length() + " characters; up to " + LONGEST_NAME + " fit here.");
+        }
+        return name;
+    }
+
+    private Optional<BatchEvent> ready() {
+        String phasesOf = String.join("\n", input.all("phase"));
+        List<String> phases = phasesOf.isEmpty() ? List.of() : List.of(phasesOf.split("\n"));
+        String how = input.required("clean", "How it was cleaned");
+        return Optional.of(new BatchEvent.VesselReady(
+                name("newVessel", "The name of the vessel"),
+                input.grams("tare", "The empty weight"),
+                input.grams("capacity", "What it holds"),
+                how,
+                phases));
+    }
+
+    private Optional<BatchEvent> poured(boolean back) {
+        Optional<Grams> mass = mass("mass", "The weight");
+        String material = input.text("material");
+        if (material.isEmpty()) {
+            material = work.line(input.text("line"))
+                    .map(line -> line.materialKey())
+                    .orElse("");
+        }
+        if (work.book().material(material).isEmpty()
+                && work.line(input.text("line")).isEmpty()) {
+            return input.refuse("material", "This material is not on the shelf's list.");
+        }
+        Optional<Purpose> purpose = input.choice("purpose", "The purpose", Purpose.class);
+        if (mass.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Poured(
+                vessel,
+                optional("line"),
+                material,
+                optional("lot"),
+                back ? mass.get().negated() : mass.get(),
+                purpose.orElse(Purpose.LINE),
+                input.text("balance"),
+                input.text("checkedBy"),
+                input.text("note")));
+    }
+
+    private Optional<String> optional(String field) {
+        return Optional.of(input.text(field)).filter(text -> !text.isEmpty());
+    }
+
+    private Optional<BatchEvent> accept() {
+        return Optional.of(new BatchEvent.LineAccepted(input.text("line"), input.required("reason", "The reason")));
+    }
+
+    private Optional<BatchEvent> step() {
+        return Optional.of(new BatchEvent.StepDone(
+                vessel,
+                optional("step"),
+                input.required("doing", "What was done"),
+                input.number("celsius", "The temperature", "-40", "250"),
+                input.number("minutes", "The time", "0", "100000"),
+                input.text("note")));
+    }
+
+    private Optional<BatchEvent> timer() {
+        Optional<Double> minutes = input.number("timerMinutes", "The time", "0.1", "10080");
+        if (minutes.isEmpty() && !input.hasProblem("timerMinutes")) {
+            input.refuse("timerMinutes", "The time is missing: type the minutes.");
+        }
+        Instant now = work.desk().now();
+        String label = input.text("label").isEmpty() ? "Timer" : input.text("label");
+        return minutes.map(m -> new BatchEvent.TimerStarted(
+                "timer-" + (work.state().lastEntry() + 1),
+                vessel,
+                label,
+                now.plus(Duration.ofSeconds(Math.round(m * 60)))));
+    }
+
+    private Optional<BatchEvent> combine() {
+        return Optional.of(new BatchEvent.Combined(
+                input.text("from"),
+                input.text("into"),
+                input.number("fromCelsius", "The temperature", "-40", "250"),
+                input.number("intoCelsius", "The temperature", "-40", "250")));
+    }
+
+    private Optional<BatchEvent> sample() {
+        String what = input.required("what", "What the sample is for");
+        return mass("mass", "The weight").map(g -> new BatchEvent.Sampled(vessel, g, what));
+    }
+
+    private Optional<BatchEvent> rest() {
+        String typed = input.required("due", "When to look again");
+        if (typed.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            Instant due = LocalDateTime.parse(typed).atZone(work.desk().zone()).toInstant();
+            return Optional.of(new BatchEvent.RestBegun(due, input.text("lookFor")));
+        } catch (DateTimeParseException notATime) {
+            return input.refuse("due", "This is not a day and time: type it like 2026-11-25T14:00.");
+        }
+    }
+
+    private Optional<Integer> entry() {
+        Optional<Integer> entry = input.whole("entry", "The entry", 1, 1_000_000);
+        return entry.isEmpty() && !input.hasProblem("entry")
+                ? input.refuse("entry", "Say which entry is meant.")
+                : entry;
+    }
+
+    private Optional<BatchEvent> strike() {
+        String reason = input.required("reason", "The reason");
+        return entry().map(number -> new BatchEvent.Struck(number, reason));
+    }
+
+    private Optional<BatchEvent> again() {
+        Optional<Grams> shown = mass("shown", "The weight");
+        return entry().flatMap(number -> shown.map(g -> new BatchEvent.ReadAgain(number, g)));
+    }
+}

@@ -1,0 +1,173 @@
+package stillroom.desk.batches.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import stillroom.desk.batches.ActionWords;
+import stillroom.desk.batches.BatchHead;
+import stillroom.desk.batches.BatchWork;
+import stillroom.desk.batches.LogLine;
+import stillroom.desk.batches.Who;
+import stillroom.desk.batches.bench.BenchPage.ActForm;
+import stillroom.desk.batches.bench.BenchPage.Hidden;
+import stillroom.desk.batches.bench.BenchPage.Way;
+import stillroom.desk.shell.Frame;
+import stillroom.desk.shell.Input;
+import stillroom.desk.shell.Typed;
+import stillroom.formulary.Problem;
+import stillroom.formulary.batch.NextAction;
+import stillroom.formulary.batch.NextActions;
+import stillroom.formulary.batch.Vessel;
+
+/** Puts the bench screen together. */
+final class BenchView {
+    private static final int NEWEST = 6;
+    private static final int LATER = 8;
+    /** Problems with these belong to no field that the person sees. */
+    private static final Set<String> GENERAL = Set.of(
+            "act",
+            "batch",
+            "line",
+            "lineId",
+            "material",
+            "materialKey",
+            "timer",
+            "rest",
+            "entry",
+            "vessel",
+            "purpose",
+            "kind",
+            "seen");
+
+    private final BatchWork work;
+    private final Input input;
+    private final NextActions actions;
+    private final Wish wish;
+    private final String meanwhile;
+
+    BenchView(BatchWork work, Input input, String meanwhile) {
+        this.work = work;
+        this.input = input;
+        this.actions = work.actions();
+        this.meanwhile = meanwhile;
+        this.wish = settled(Wish.of(input));
+    }
+
+    /** Where nothing in particular is asked for: the vessel where something is to be done, and that. */
+    private Wish settled(Wish asked) {
+        Wish placed = asked.in(vessel(asked.vessel()));
+        if (placed.doing().isPresent()) {
+            return placed;
+        }
+        Optional<NextAction> next = actions.next(placed.vessel());
+        boolean nothingHere = next.isEmpty() || next.get() instanceof NextAction.WaitFor;
+        if (nothingHere && !actions.batch().isEmpty()) {
+            return Wish.of(actions.batch().get(0), placed.vessel());
+        }
+        return next.map(action -> Wish.of(action, placed.vessel())).orElse(placed);
+    }
+
+    private String vessel(String asked) {
+        List<Vessel> open = work.state().openVessels();
+        if (open.stream().anyMatch(vessel -> vessel.name().equals(asked))) {
+            return asked;
+        }
+        return open.stream()
+                .filter(vessel -> actions.next(vessel.name())
+                        .filter(next -> !(next instanceof NextAction.WaitFor))
+                        .isPresent())
+                .findFirst()
+                .or(() -> open.stream().findFirst())
+                .map(Vessel::name)
+                .orElse("");
+    }
+
+    BenchPage page(Frame frame) {
+        Typed typed = input.has("requestId") ? input.typed() : Typed.NOTHING;
+        List<LogLine> newest = LogLine.of(work).stream().limit(NEWEST).toList();
+        return new BenchPage(
+                frame,
+                BatchHead.of(work),
+                new VesselStrip(work, actions).cards(wish.vessel()),
+                wish.vessel(),
+                new Panels(work, actions, wish, meanwhile).panel(),
+                form(typed),
+                typed,
+                typed.problems().stream()
+                        .filter(problem -> GENERAL.contains(problem.field()))
+                        .map(Problem::sentence)
+                        .toList(),
+                later(),
+                ways(),
+                newest);
+    }
+
+    /** A form that could not be taken keeps its name, so that it is still one act when it is sent again. */
+    private ActForm form(Typed typed) {
+        String again = typed.value("requestId");
+        String requestId = again.isEmpty() ? UUID.randomUUID().toString() : again;
+        List<Hidden> about = new ArrayList<>();
+        about.add(new Hidden("do", wish.doing().orElse(Doing.DONE).key()));
+        about.add(new Hidden("vessel", wish.vessel()));
+        Who who = new Who(
+                typed.value("by", work.who().pours()),
+                typed.value("checkedBy", work.who().checks()));
+        return new ActForm(work.path() + "/log", requestId, work.state().lastEntry(), who, about);
+    }
+
+    private List<Way> later() {
+        List<Way> later = new ArrayList<>();
+        List<NextAction> here = actions.vessels().getOrDefault(wish.vessel(), List.of());
+        ActionWords words = new ActionWords(work);
+        for (NextAction action : here) {
+            Wish other = Wish.of(action, wish.vessel());
+            boolean now = other.equals(wish);
+            later.add(new Way(words.of(action), work.path() + "/bench" + other.query(), now));
+        }
+        actions.batch().stream()
+                .filter(action -> !(action instanceof NextAction.Fill) && !(action instanceof NextAction.Decide))
+                .forEach(action -> later.add(new Way(
+                        words.of(action),
+                        work.path() + "/bench" + Wish.of(action, wish.vessel()).query(),
+                        Wish.of(action, wish.vessel()).equals(wish))));
+        return later.stream().limit(LATER).toList();
+    }
+
+    private List<Way> ways() {
+        List<Way> ways = new ArrayList<>();
+        boolean inVessel = !wish.vessel().isEmpty();
+        for (Doing doing : inVessel
+                ? List.of(
+                        Doing.READ,
+                        Doing.CORRECT,
+                        Doing.STEP,
+                        Doing.TIMER,
+                        Doing.SAMPLE,
+                        Doing.GROSS,
+                        Doing.BACK,
+                        Doing.COMBINE,
+                        Doing.REST,
+                        Doing.NOTE,
+                        Doing.READY)
+                : List.of(Doing.READY, Doing.NOTE)) {
+            if (doing == Doing.COMBINE && work.state().openVessels().size() < 2) {
+                continue;
+            }
+            ways.add(way(doing));
+        }
+        return ways;
+    }
+
+    private Way way(Doing doing) {
+        boolean now = wish.doing().filter(doing::equals).isPresent()
+                && !(doing == Doing.STEP && !wish.get("step").isEmpty());
+        String words = doing == Doing.CORRECT && work.plan().isEmpty() ? "Add a material" : doing.words();
+        String purpose = work.plan().isEmpty() ? "LINE" : "CORRECTION_ACID";
+        String query = doing == Doing.CORRECT
+                ? Wish.query(wish.vessel(), doing, "purpose", purpose)
+                : Wish.query(wish.vessel(), doing);
+        return new Way(words, work.path() + "/bench" + query, now);
+    }
+}

@@ -1,0 +1,162 @@
+package stillroom.desk.batches.bench;
+
+import java.util.List;
+import java.util.Optional;
+import stillroom.desk.shell.Choice;
+
+/** The one thing that fills the bench screen. */
+public sealed interface Panel {
+    /** What it is, as a heading. */
+    String title();
+
+    /**
+     * Weighing one material into a vessel.
+     *
+     * @param cautions for the person who handles it
+     * @param target none for corrections and free-hand work
+     */
+    record Weigh(
+            String title,
+            String materialKey,
+            String name,
+            String inci,
+            List<String> cautions,
+            String purpose,
+            Optional<Target> target,
+            List<LotChoice> lots,
+            String lot,
+            List<Choice> balances,
+            String balance,
+            String meanwhile)
+            implements Panel {
+        public Weigh {
+            cautions = List.copyOf(cautions);
+            lots = List.copyOf(lots);
+            balances = List.copyOf(balances);
+        }
+    }
+
+    /**
+     * What a line asks for.
+     *
+     * @param figure what is to be weighed in all [g], as shown
+     * @param poured what is in already, empty for nothing
+     * @param open what is still missing
+     * @param toReading what it is added up to, empty for an ordinary line
+     * @param state how far it is, one sentence
+     */
+    record Target(
+            String lineId,
+            String figure,
+            String tolerance,
+            String poured,
+            String open,
+            String toReading,
+            String state,
+            DeviationBar bar) {}
+
+    /** One line, over its target. */
+    record Settle(String title, String name, String materialKey, Target target, String over, String lot, String balance)
+            implements Panel {}
+
+    /** Taking something back out of a vessel. */
+    record Back(String title, List<Choice> materials, String material, String balance) implements Panel {}
+
+    /**
+     * A step of the procedure, or work outside it.
+     *
+     * @param stepId empty for work outside the procedure
+     */
+    record Step(
+            String title,
+            String stepId,
+            String doing,
+            String celsius,
+            String speed,
+            String minutes,
+            String seeIt,
+            List<String> cautions)
+            implements Panel {
+        public Step {
+            cautions = List.copyOf(cautions);
+        }
+    }
+
+    /** Making a vessel ready. */
+    record Ready(String title, String proposedName, List<PhaseTick> phases, List<String> lastProduct) implements Panel {
+        public Ready {
+            phases = List.copyOf(phases);
+            lastProduct = List.copyOf(lastProduct);
+        }
+    }
+
+    record PhaseTick(String id, String name, boolean ticked) {}
+
+    /** Putting all of one vessel into another. */
+    record Combine(String title, List<Choice> vessels, String from, String into, boolean advised, String why)
+            implements Panel {
+        public Combine {
+            vessels = List.copyOf(vessels);
+        }
+    }
+
+    /** Taking a reading. */
+    record Read(String title, List<BenchPage.Way> kinds, String kind, String band, List<String> before)
+            implements Panel {
+        public Read {
+            kinds = List.copyOf(kinds);
+            before = List.copyOf(before);
+        }
+    }
+
+    /** Choosing what is added outside the plan. */
+    record Pick(String title, List<BenchPage.Way> purposes, List<BenchPage.Way> likely, List<Group> all, String purpose)
+            implements Panel {
+        public Pick {
+            purposes = List.copyOf(purposes);
+            likely = List.copyOf(likely);
+            all = List.copyOf(all);
+        }
+    }
+
+    record Group(String name, List<Choice> materials) {
+        public Group {
+            materials = List.copyOf(materials);
+        }
+    }
+
+    /**
+     * Putting the whole vessel on the balance.
+     *
+     * @param expected what it should weigh by the book, empty where the tare is not known
+     */
+    record Gross(String title, String expected, List<String> before) implements Panel {
+        public Gross {
+            before = List.copyOf(before);
+        }
+    }
+
+    record Sample(String title) implements Panel {}
+
+    /** Letting the batch stand. */
+    record Rest(String title, String due) implements Panel {}
+
+    /** Looking again after a rest. */
+    record Look(String title, String due, String lookFor, boolean resting) implements Panel {}
+
+    record Timer(String title) implements Panel {}
+
+    record Note(String title) implements Panel {}
+
+    /** Striking an entry. */
+    record Strike(String title, int entry, String says) implements Panel {}
+
+    /** Reading a weight again. */
+    record Again(String title, int entry, String says, String at, boolean early) implements Panel {}
+
+    /** Nothing of the procedure is open here. */
+    record Done(String title, String says, Optional<BenchPage.Way> way) implements Panel {}
+
+    /** One lot to pour from. */
+    record LotChoice(String code, String words, String doubt) {}
+}

@@ -1,0 +1,298 @@
+package stillroom.desk.batches.bench;
+
+import io.javalin.http.NotFoundResponse;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stillroom.desk.batches.ActionWords;
+import stillroom.desk.batches.BatchWork;
+import stillroom.desk.batches.LogWords;
+import stillroom.desk.batches.bench.BenchPage.Way;
+import stillroom.desk.shell.Choice;
+import stillroom.desk.shell.Format;
+import stillroom.formulary.batch.BatchEvent.Poured;
+import stillroom.formulary.batch.BatchEvent.Purpose;
+import stillroom.formulary.batch.LogEntry;
+import stillroom.formulary.batch.NextAction;
+import stillroom.formulary.batch.NextActions;
+import stillroom.formulary.batch.PourCheck;
+import stillroom.formulary.batch.Vessel;
+import stillroom.formulary.formula.Formula;
+import stillroom.formulary.formula.Phase;
+import stillroom.formulary.formula.ReadingKind;
+import stillroom.formulary.formula.Step;
+import stillroom.formulary.plan.PlannedLine;
+
+/** Puts together the one panel that the bench screen shows. */
+final class Panels {
+    private final BatchWork work;
+    private final NextActions actions;
+    private final Wish wish;
+    private final String meanwhile;
+
+    /** @param meanwhile what was written from elsewhere since the form was shown, empty for nothing */
+    Panels(BatchWork work, NextActions actions, Wish wish, String meanwhile) {
+        this.work = work;
+        this.actions = actions;
+        this.wish = wish;
+        this.meanwhile = meanwhile;
+    }
+
+    Panel panel() {
+        Doing doing = wish.doing().orElse(Doing.DONE);
+        if (work.state().openVessels().isEmpty() && doing != Doing.NOTE && doing != Doing.STRIKE) {
+            return ready();
+        }
+        return switch (doing) {
+            case READY -> ready();
+            case WEIGH -> new Weighing(work).line(line(), meanwhile);
+            case SETTLE -> new Weighing(work).over(line());
+            case BACK -> new Weighing(work).back(wish.vessel(), wish.get("material"));
+            case STEP -> step();
+            case COMBINE -> combine();
+            case READ -> read();
+            case CORRECT -> correct();
+            case GROSS -> gross();
+            case SAMPLE -> new Panel.Sample("Take a sample out of " + wish.vessel());
+            case REST -> new Panel.Rest("Let it rest", tomorrow());
+            case LOOK -> look();
+            case TIMER -> new Panel.Timer("Start a timer for " + wish.vessel());
+            case NOTE -> new Panel.Note("Write a note");
+            case STRIKE -> strike();
+            case AGAIN -> again();
+            case DONE -> done();
+        };
+    }
+
+    private PlannedLine line() {
+        return work.line(wish.get("line")).orElseThrow(() -> new NotFoundResponse("The plan has no such line."));
+    }
+
+    private Panel ready() {
+        Optional<String> asked =
+                Optional.of(wish.get("step")).filter(id -> !id.isEmpty()).or(this::unservedPhase);
+        List<Panel.PhaseTick> phases = work.formula().phases().stream()
+                .map(phase -> new Panel.PhaseTick(
+                        phase.id(),
+                        phase.name(),
+                        asked.filter(phase.id()::equals).isPresent()))
+                .toList();
+        String title = asked.flatMap(work.formula()::phase)
+                .map(phase -> "Make a vessel ready for " + phase.name())
+                .orElse("Make a vessel ready");
+        return new Panel.Ready(title, "Vessel " + (work.state().vessels().size() + 1), phases, List.of());
+    }
+
+    private Optional<String> unservedPhase() {
+        return actions.batch().stream()
+                .filter(NextAction.ReadyVessel.class::isInstance)
+                .map(action -> ((NextAction.ReadyVessel) action).phaseId())
+                .findFirst();
+    }
+
+    private Panel step() {
+        Optional<Step> step = steps(work.formula()).stream()
+                .filter(one -> one.id().equals(wish.get("step")))
+                .findFirst();
+        if (step.isEmpty()) {
+            return new Panel.Step("Work in " + wish.vessel(), "", "", "", "", "", "", List.of());
+        }
+        Step known = step.get();
+        List<String> cautions = new ArrayList<>();
+        if (!known.caution().isBlank()) {
+            cautions.add(known.caution());
+        }
+        Cautions.ofHeat(known.celsius()).ifPresent(cautions::add);
+        return new Panel.Step(
+                known.doing(),
+                known.id(),
+                known.doing(),
+                known.celsius().map(LogWords::plain).orElse(""),
+                known.speed(),
+                known.minutes().map(LogWords::plain).orElse(""),
+                known.seeIt(),
+                cautions);
+    }
+
+    private static List<Step> steps(Formula formula) {
+        return formula.phases().stream().map(Phase::steps).flatMap(List::stream).toList();
+    }
+
+    private Panel combine() {
+        String from = wish.get("from").isEmpty() ? wish.vessel() : wish.get("from");
+        List<Choice> vessels = work.state().openVessels().stream()
+                .map(Vessel::name)
+                .map(name -> new Choice(name, name))
+                .toList();
+        Optional<NextAction.Combine> advised = actions.vessels().values().stream()
+                .flatMap(List::stream)
+                .filter(NextAction.Combine.class::isInstance)
+                .map(NextAction.Combine.class::cast)
+                .filter(action -> action.from().equals(from))
+                .findFirst();
+        String into = wish.get("into").isEmpty()
+                ? advised.map(NextAction.Combine::into).orElse(otherThan(from))
+                : wish.get("into");
+        return new Panel.Combine(
+                "Put one vessel into another",
+                vessels,
+                from,
+                into,
+                advised.map(NextAction.Combine::advised).orElse(false),
+                advised.map(NextAction.Combine::why).orElse("The procedure does not ask for this now."));
+    }
+
+    private String otherThan(String from) {
+        return work.state().openVessels().stream()
+                .map(Vessel::name)
+                .filter(name -> !name.equals(from))
+                .findFirst()
+                .orElse("");
+    }
+
+    private Panel read() {
+        ReadingKind kind = kind();
+        List<Way> kinds = java.util.Arrays.stream(ReadingKind.values())
+                .map(one -> new Way(
+                        LogWords.kind(one),
+                        work.path() + "/bench" + Wish.query(wish.vessel(), Doing.READ, "kind", one.name()),
+                        one == kind))
+                .toList();
+        String band = kind == ReadingKind.PH
+                ? work.product().brief().phBand().map(b -> Format.range(b, 1)).orElse("")
+                : "";
+        LogWords words = new LogWords(work.cards(), work.desk().zone());
+        List<String> before = work.state().readings(kind).stream()
+                .map(reading -> Format.moment(reading.at(), work.desk().zone()) + ": " + words.say(reading.event()))
+                .toList();
+        return new Panel.Read(
+                "Read the " + (kind == ReadingKind.OTHER ? "product" : LogWords.kind(kind)),
+                kinds,
+                kind.name(),
+                band,
+                before);
+    }
+
+    private ReadingKind kind() {
+        for (ReadingKind kind : ReadingKind.values()) {
+            if (kind.name().equals(wish.get("kind"))) {
+                return kind;
+            }
+        }
+        return ReadingKind.PH;
+    }
+
+    private Panel correct() {
+        Purpose purpose = purpose();
+        String material = wish.get("material");
+        if (!material.isEmpty() && work.book().material(material).isPresent()) {
+            return new Weighing(work).free(material, purpose, meanwhile);
+        }
+        Picking picking = new Picking(work, wish.vessel());
+        return purpose == Purpose.LINE ? picking.freeHand() : picking.forCorrection(purpose);
+    }
+
+    private Purpose purpose() {
+        for (Purpose purpose : Purpose.values()) {
+            if (purpose.name().equals(wish.get("purpose"))) {
+                return purpose;
+            }
+        }
+        return work.plan().isPresent() ? Purpose.CORRECTION_ACID : Purpose.LINE;
+    }
+
+    private Panel gross() {
+        Optional<Vessel> vessel = work.state().vessel(wish.vessel());
+        LogWords words = new LogWords(work.cards(), work.desk().zone());
+        List<String> before = work.log().stream()
+                .filter(entry -> work.state().weighings().stream()
+                        .anyMatch(back ->
+                                back.entry() == entry.number() && back.vessel().equals(wish.vessel())))
+                .map(entry -> words.say(entry.event()))
+                .toList();
+        return new Panel.Gross(
+                "Weigh the whole of " + wish.vessel(),
+                vessel.flatMap(Vessel::expectedGross).map(Format::grams).orElse(""),
+                before);
+    }
+
+    private String tomorrow() {
+        return LocalDateTime.ofInstant(work.desk().now(), work.desk().zone())
+                .plusDays(1)
+                .truncatedTo(ChronoUnit.HOURS)
+                .toString();
+    }
+
+    private Panel look() {
+        return work.state()
+                .rest()
+                .map(rest -> new Panel.Look(
+                        "Look again",
+                        Format.moment(rest.event().due(), work.desk().zone()),
+                        rest.event().lookFor(),
+                        true))
+                .orElseGet(() -> new Panel.Look("Look again", "", "", false));
+    }
+
+    private LogEntry entry() {
+        return work.log().stream()
+                .filter(entry -> Integer.toString(entry.number()).equals(wish.get("entry")))
+                .findFirst()
+                .orElseThrow(() -> new NotFoundResponse("The log has no such entry."));
+    }
+
+    private Panel strike() {
+        LogEntry entry = entry();
+        return new Panel.Strike(
+                "Strike entry " + entry.number(),
+                entry.number(),
+                new LogWords(work.cards(), work.desk().zone()).say(entry.event()));
+    }
+
+    private Panel again() {
+        LogEntry entry = entry();
+        if (!(entry.event() instanceof Poured)) {
+            throw new NotFoundResponse("Entry " + entry.number() + " is no weighing.");
+        }
+        return new Panel.Again(
+                "Read entry " + entry.number() + " again",
+                entry.number(),
+                new LogWords(work.cards(), work.desk().zone()).say(entry.event()),
+                Format.time(entry.at(), work.desk().zone()),
+                Duration.between(entry.at(), work.desk().now()).compareTo(PourCheck.OWN_SECOND_LOOK) < 0);
+    }
+
+    private Panel done() {
+        boolean freeHand = work.plan().isEmpty();
+        if (freeHand && work.state().fills().isEmpty() && work.state().rest().isEmpty()) {
+            return new Picking(work, wish.vessel()).freeHand();
+        }
+        String says = actions.vessels().getOrDefault(wish.vessel(), List.of()).stream()
+                .findFirst()
+                .filter(NextAction.WaitFor.class::isInstance)
+                .map(wait -> new ActionWords(work).of(wait) + ": an earlier phase stands there and is not finished.")
+                .orElse("Nothing of the procedure is open in " + wish.vessel()
+                        + ". Read, correct, let it rest, or fill.");
+        return new Panel.Done("What next", says, wayOn());
+    }
+
+    private Optional<Way> wayOn() {
+        for (NextAction action : actions.batch()) {
+            String words = new ActionWords(work).of(action);
+            if (action instanceof NextAction.Fill || action instanceof NextAction.Decide) {
+                return Optional.of(new Way(words, work.path() + "/fill", false));
+            }
+            return Optional.of(new Way(
+                    words,
+                    work.path() + "/bench" + Wish.of(action, wish.vessel()).query(),
+                    false));
+        }
+        return actions.next(wish.vessel())
+                .filter(NextAction.WaitFor.class::isInstance)
+                .map(wait -> ((NextAction.WaitFor) wait).vessel())
+                .map(other -> new Way("To " + other, work.path() + "/bench?vessel=" + Wish.coded(other), false));
+    }
+}

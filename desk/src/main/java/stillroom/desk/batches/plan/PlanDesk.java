@@ -1,0 +1,58 @@
+package stillroom.desk.batches.plan;
+
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stillroom.desk.shell.Desk;
+import stillroom.formulary.formula.FormulaVersion;
+import stillroom.formulary.formula.Line;
+import stillroom.formulary.formula.Product;
+import stillroom.formulary.material.MaterialBook;
+import stillroom.formulary.plan.Balance;
+import stillroom.formulary.plan.BatchSize;
+import stillroom.formulary.plan.Bench;
+import stillroom.formulary.plan.LotStock;
+import stillroom.formulary.plan.Plan;
+import stillroom.formulary.plan.Planner;
+import stillroom.formulary.plan.Tolerances;
+
+/** What a plan is made from: the version, its cards, the balances and the shelf as they stand now. */
+record PlanDesk(Desk desk, Product product, FormulaVersion version, MaterialBook book, List<Balance> owned) {
+    static PlanDesk of(Desk desk, Context request) {
+        long id = Desk.id(request, "id");
+        int number = (int) Math.min(Integer.MAX_VALUE, Desk.id(request, "number"));
+        Product product = desk.ledger()
+                .products()
+                .product(id)
+                .orElseThrow(() -> new NotFoundResponse("There is no product with this number."));
+        FormulaVersion version = desk.ledger()
+                .products()
+                .version(id, number)
+                .orElseThrow(() -> new NotFoundResponse("This product has no version " + number + "."));
+        MaterialBook book = version.kept()
+                ? desk.ledger().materials().book(version.cards())
+                : desk.ledger().materials().book();
+        return new PlanDesk(
+                desk, product, version, book, desk.ledger().equipment().balances());
+    }
+
+    /** The lots of the materials in the formula. */
+    List<LotStock> shelf() {
+        Set<String> wanted = version.formula().lines().stream()
+                .map(Line::materialKey)
+                .collect(Collectors.toCollection(HashSet::new));
+        return desk.ledger().lots().all().stream()
+                .filter(stocked -> wanted.contains(stocked.lot().materialKey()))
+                .map(stocked -> new LotStock(stocked.lot(), stocked.onHand()))
+                .toList();
+    }
+
+    Plan plan(BatchSize size, List<Balance> balances, List<LotStock> shelf) {
+        Bench bench = new Bench(balances, shelf, Tolerances.USUAL);
+        return new Planner(book, bench, desk.today()).plan(version.formula(), size, Map.of());
+    }
+}

@@ -1,0 +1,63 @@
+package stillroom.desk.batches.plan;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.Optional;
+import stillroom.desk.shell.Desk;
+import stillroom.desk.shell.Input;
+
+/** Planning a batch from a version of a formula, and beginning it. */
+public final class PlanRoutes {
+    private static final String PATH = "/products/{id}/versions/{number}/plan";
+    private static final String TEMPLATE = "batches/plan/plan.jte";
+
+    private PlanRoutes() {}
+
+    public static void add(RoutesConfig routes, Desk desk) {
+        routes.get(PATH, request -> show(desk, request));
+        routes.get(PATH + "/shopping", request -> shopping(desk, request));
+        routes.post(PATH, request -> begin(desk, request));
+    }
+
+    private static void show(Desk desk, Context request) {
+        PlanDesk plan = PlanDesk.of(desk, request);
+        boolean asked = request.queryParam("by") != null;
+        Input input = asked ? Input.ofQuery(request) : FirstSize.of(plan);
+        PlanPage page = new PlanWork(plan, input).page(desk.frame(request, "Plan a batch", PlanWork.SECTION));
+        answer(desk, request, page, asked && !page.typed().isSound());
+    }
+
+    private static void shopping(Desk desk, Context request) {
+        PlanDesk plan = PlanDesk.of(desk, request);
+        PlanPage page =
+                new PlanWork(plan, Input.ofQuery(request)).page(desk.frame(request, "Shopping list", PlanWork.SECTION));
+        desk.pages().show(request, "batches/plan/shopping.jte", page);
+    }
+
+    private static void begin(Desk desk, Context request) {
+        PlanDesk plan = PlanDesk.of(desk, request);
+        Input input = Input.of(request);
+        PlanWork work = new PlanWork(plan, input);
+        Beginning.Outcome outcome = Beginning.of(work, input);
+        Optional<Long> begun = outcome.batch();
+        if (begun.isPresent()) {
+            request.redirect("/batches/" + begun.get() + "?did=planned", HttpStatus.SEE_OTHER);
+            return;
+        }
+        PlanWork again = outcome.stale() ? new PlanWork(PlanDesk.of(desk, request), input) : work;
+        PlanPage page = again.page(desk.frame("Plan a batch", PlanWork.SECTION)).withClash(outcome.clash());
+        answer(desk, request, page, true);
+        if (outcome.stale()) {
+            request.status(HttpStatus.CONFLICT);
+        }
+    }
+
+    private static void answer(Desk desk, Context request, PlanPage page, boolean refused) {
+        if (refused) {
+            desk.pages().showAgain(request, TEMPLATE, page);
+        } else {
+            desk.pages().show(request, TEMPLATE, page);
+        }
+    }
+}

@@ -1,0 +1,121 @@
+package stillroom.desk.batches.plan;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import stillroom.desk.batches.Cards;
+import stillroom.desk.batches.Who;
+import stillroom.desk.batches.plan.PlanPage.PlanGrams;
+import stillroom.desk.shell.Frame;
+import stillroom.desk.shell.Frame.Section;
+import stillroom.desk.shell.Input;
+import stillroom.formulary.Problem;
+import stillroom.formulary.plan.Balance;
+import stillroom.formulary.plan.BatchSize;
+import stillroom.formulary.plan.LotStock;
+import stillroom.formulary.plan.Plan;
+import stillroom.formulary.plan.PlanProblems;
+
+/** One look at the plan page: the form read, the plan made, the page put together. */
+final class PlanWork {
+    static final Section SECTION = Section.PRODUCTS;
+
+    private final PlanDesk desk;
+    private final PlanForm form;
+    private final List<LotStock> shelf;
+    private final String instead;
+    private final Optional<Plan> plan;
+
+    PlanWork(PlanDesk desk, Input input) {
+        this.desk = desk;
+        this.form = PlanForm.read(input, desk.owned());
+        this.shelf = desk.shelf();
+        this.instead = form.size().map(this::standInTheWay).orElse("");
+        this.plan = input.isSound() && instead.isEmpty()
+                ? form.size().map(size -> desk.plan(size, form.balances(), shelf))
+                : Optional.empty();
+    }
+
+    PlanDesk desk() {
+        return desk;
+    }
+
+    Optional<Plan> plan() {
+        return plan;
+    }
+
+    List<Balance> balances() {
+        return form.balances();
+    }
+
+    /** Problems of the size go beside their fields; what the formula itself lacks is one sentence in place of the plan. */
+    private String standInTheWay(BatchSize size) {
+        List<Problem> problems = PlanProblems.of(desk.version().formula(), size);
+        problems.stream()
+                .filter(problem -> !problem.field().equals("formula"))
+                .forEach(problem -> form.input().refuse(ownName(problem.field()), problem.sentence()));
+        return problems.stream()
+                .filter(problem -> problem.field().equals("formula"))
+                .map(Problem::sentence)
+                .collect(Collectors.joining(" "));
+    }
+
+    private static String ownName(String field) {
+        return switch (field) {
+            case "fillEach" -> "fill";
+            case "setAside" -> "retained";
+            default -> field;
+        };
+    }
+
+    PlanPage page(Frame frame) {
+        Input input = form.input();
+        int decimals = desk.desk().ledger().settings().read().decimalsShown();
+        PlanView view = new PlanView(new Cards(desk.book()), form.balances(), shelf, decimals);
+        Optional<PlanGrams> grams =
+                plan.map(made -> view.of(made, desk.version().formula(), each()));
+        return new PlanPage(
+                frame,
+                desk.product(),
+                desk.version(),
+                input.typed(),
+                PlanForm.byContainers(input),
+                desk.owned(),
+                form.balances().stream().map(Balance::name).collect(Collectors.toSet()),
+                grams,
+                instead,
+                query(),
+                input.has("code") ? input.text("code") : proposedCode(),
+                input.has("who")
+                        ? input.text("who")
+                        : Who.ofNewest(desk.desk().ledger()).pours(),
+                "");
+    }
+
+    private Optional<stillroom.formulary.quantity.Grams> each() {
+        return form.size()
+                .filter(BatchSize.FromContainers.class::isInstance)
+                .map(size -> ((BatchSize.FromContainers) size).fillEach());
+    }
+
+    private String proposedCode() {
+        return desk.desk().ledger().batches().proposeCode(desk.desk().today());
+    }
+
+    private String query() {
+        String fields = form.input().typed().values().entrySet().stream()
+                .filter(field -> PlanPage.SIZE_FIELDS.contains(field.getKey()))
+                .map(field -> pair(field.getKey(), field.getValue()))
+                .collect(Collectors.joining("&"));
+        String balances = form.balances().stream()
+                .map(balance -> "&" + pair("balance", balance.name()))
+                .collect(Collectors.joining());
+        return fields + balances;
+    }
+
+    private static String pair(String name, String value) {
+        return name + "=" + URLEncoder.encode(value, StandardCharsets.UTF_8);
+    }
+}

@@ -3,19 +3,20 @@ package stillroom.formulary.reference;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** One row of a reference table; every refusal names file, line and column. Immutable. */
 public final class ReferenceRow {
     private final String file;
     private final long line;
-    private final String[] columns;
+    private final Map<String, Integer> places;
     private final List<String> fields;
 
-    ReferenceRow(String file, long line, String[] columns, List<String> fields) {
+    ReferenceRow(String file, long line, Map<String, Integer> places, List<String> fields) {
         this.file = file;
         this.line = line;
-        this.columns = columns;
+        this.places = places;
         this.fields = fields;
     }
 
@@ -126,11 +127,10 @@ public final class ReferenceRow {
     }
 
     private int indexOf(String column) {
-        for (int i = 0; i < columns.length; i++) {
-            if (columns[i].equals(column)) {
-                return i;
-            }
+        Integer place = places.get(column);
+        if (place == null) {
+            throw new IllegalArgumentException("no column " + column + " was asked for in " + file);
         }
-        throw new IllegalArgumentException("no column " + column + " was asked for in " + file);
+        return place;
     }
 }

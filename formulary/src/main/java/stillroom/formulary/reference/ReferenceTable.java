@@ -12,7 +12,9 @@ import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A comma-separated table with one header line; lines that begin with {@code #} are remarks.
@@ -42,6 +44,7 @@ public final class ReferenceTable {
     /** The rows of a table from any reader; the file name is for messages only. */
     public static List<ReferenceRow> parse(String file, Reader reader, String... columns) {
         List<ReferenceRow> rows = new ArrayList<>();
+        Map<String, Integer> places = places(columns);
         boolean headed = false;
         try (CsvReader<CsvRecord> records = CsvReader.builder()
                 .commentStrategy(CommentStrategy.SKIP)
@@ -50,7 +53,7 @@ public final class ReferenceTable {
                 .ofCsvRecord(reader)) {
             for (CsvRecord record : records) {
                 if (headed) {
-                    rows.add(row(file, record, columns));
+                    rows.add(row(file, record, places));
                 } else {
                     checkHeader(file, record, columns);
                     headed = true;
@@ -67,14 +70,22 @@ public final class ReferenceTable {
         return rows;
     }
 
-    private static ReferenceRow row(String file, CsvRecord record, String[] columns) {
-        if (record.getFieldCount() != columns.length) {
+    private static ReferenceRow row(String file, CsvRecord record, Map<String, Integer> places) {
+        if (record.getFieldCount() != places.size()) {
             throw new ReferenceFault(
                     file,
                     record.getStartingLineNumber(),
-                    record.getFieldCount() + " fields where the header has " + columns.length);
+                    record.getFieldCount() + " fields where the header has " + places.size());
         }
-        return new ReferenceRow(file, record.getStartingLineNumber(), columns, record.getFields());
+        return new ReferenceRow(file, record.getStartingLineNumber(), places, record.getFields());
+    }
+
+    private static Map<String, Integer> places(String[] columns) {
+        Map<String, Integer> places = new HashMap<>();
+        for (int place = 0; place < columns.length; place++) {
+            places.put(columns[place], place);
+        }
+        return places;
     }
 
     private static void checkHeader(String file, CsvRecord record, String[] columns) {

@@ -11,7 +11,7 @@ import stillroom.formulary.material.ChargeClass;
 /** Opposite charges that meet. */
 final class ChargeChecks {
     /** Below this a charged substance is a trace from a raw material. */
-    private static final double TRACE = 0.0005;
+    private static final double TRACE = 0.001;
 
     private ChargeChecks() {}
 

@@ -8,6 +8,7 @@ import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.judgement.pot.Item;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.Words;
+import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.quantity.Interval;
 
@@ -59,8 +60,13 @@ final class PhChecks {
         if (!apart) {
             return;
         }
+        // A line added up to a pH is dosed at the bench: then only its expected amount is off.
+        boolean dosed = !read
+                && pot.items().stream()
+                        .anyMatch(item -> (item.is(Family.ACID) || item.is(Family.BASE))
+                                && !item.portion().share().isExact());
         report.accept(new Finding(
-                Finding.Kind.PROBABLE_FAULT,
+                dosed ? Finding.Kind.LOOK_AT_THIS : Finding.Kind.PROBABLE_FAULT,
                 "ph.band",
                 "the product's brief",
                 List.of(),

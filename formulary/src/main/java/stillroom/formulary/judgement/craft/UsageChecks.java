@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import stillroom.formulary.evaluation.Figure;
 import stillroom.formulary.evaluation.Finding;
+import stillroom.formulary.formula.ProductType;
 import stillroom.formulary.judgement.pot.Item;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.Words;
@@ -32,7 +33,9 @@ final class UsageChecks {
         double high = usage.high().massFraction();
         // The wider side of rounding: 0.3 % of a range that ends at 0.3 % is inside.
         double dust = 1e-9;
-        boolean filler = item.is(Family.WATER);
+        // A fine fragrance is perfume in alcohol: the usual range of a perfume is that of other products.
+        boolean fragrance = item.is(Family.FRAGRANCE) && pot.brief().type() == ProductType.FINE_FRAGRANCE;
+        boolean filler = item.is(Family.WATER) || fragrance;
         if (share.nominal() == 0 || filler) {
             return;
         }

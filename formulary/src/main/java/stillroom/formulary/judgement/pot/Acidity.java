@@ -3,6 +3,7 @@ package stillroom.formulary.judgement.pot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stillroom.formulary.constants.AcidConstant;
 import stillroom.formulary.constants.AcidConstants;
 import stillroom.formulary.evaluation.Composition;
 import stillroom.formulary.evaluation.Figure;
@@ -18,14 +19,18 @@ import stillroom.science.equilibrium.WaterModel;
  * The pH to expect, from all acids, bases and salts in the water of the pot, or why it is not known.
  *
  * <p>Molality is per kilogram of water in the pot. Acid that dissolves in oil or in micelles is not taken off. The
- * interval holds the model's own error, the ranges of amounts and compositions, and, above 10 % of glycols, glycerin or
+ * interval holds the model's own error, the ranges of amounts and compositions, unseen traces of acid or base, and, above 10 % of glycols, glycerin or
  * alcohol in the water phase, an allowance for shifted constants (0.02 pH per further percent; an estimate, no source).
  */
 record Acidity(List<Item> items, List<Share> shares, Composition composition, AcidConstants acids) {
     private static final EquilibriumSolver SOLVER = new EquilibriumSolver(WaterModel.STANDARD);
     private static final double WATER_PHASE = 0.03;
     private static final double UNKNOWN_ALLOWED = 0.002;
-    private static final double WEAKEST_BUFFER_MOL_PER_KG = 2e-4;
+    private static final double WEAKEST_BUFFER_MOL_PER_KG = 3e-4;
+    /** Acid or base that raw materials and the air bring along unseen; an estimate, no source. */
+    private static final double TRACES_MOL_PER_KG = 5e-4;
+
+    private static final double SUPERSATURATION = 1.5;
     private static final double COSOLVENT_FREE = 0.10;
     private static final double COSOLVENT_PH_PER_FRACTION = 2.0;
 
@@ -52,7 +57,31 @@ record Acidity(List<Item> items, List<Share> shares, Composition composition, Ac
         if (middle.bufferCapacityMolPerKg() < WEAKEST_BUFFER_MOL_PER_KG) {
             return Outcome.notKnown("so weakly buffered that traces and the air decide");
         }
+        Optional<String> solid = undissolved(dissolved, middle);
+        if (solid.isPresent()) {
+            return Outcome.notKnown(solid.get() + " does not all dissolve in the water");
+        }
         return Outcome.known(figure(middle, spread(dissolved, water, middle.pH()), water));
+    }
+
+    /** An acid whose free form lies well above its solubility; a little above may stay dissolved for a while. */
+    private static Optional<String> undissolved(Dissolved dissolved, Equilibrium solved) {
+        return dissolved.parts().stream()
+                .map(Dissolved.Part::acid)
+                .distinct()
+                .filter(acid -> acid.freeAcidSolubilityGramsPerKg().isPresent())
+                .filter(acid -> gramsPerKgUncharged(acid, solved)
+                        > SUPERSATURATION * acid.freeAcidSolubilityGramsPerKg().orElseThrow())
+                .map(AcidConstant::name)
+                .findFirst();
+    }
+
+    private static double gramsPerKgUncharged(AcidConstant acid, Equilibrium solved) {
+        return solved.species().stream()
+                .filter(species ->
+                        species.name().equals(acid.key()) && species.protonsLost() == acid.protonsLostWhenUncharged())
+                .mapToDouble(species -> species.molPerKg() * acid.gramsPerMol())
+                .sum();
     }
 
     /** What would make the figure a guess. */
@@ -95,9 +124,10 @@ record Acidity(List<Item> items, List<Share> shares, Composition composition, Ac
 
     /** A card far from neutral none of whose parts has constants, in more than a trace. */
     private static boolean bringsUnknownAcidity(Item item, Dissolved dissolved) {
+        // Weak-acid surfactants buffer although they are sold near neutral, so their shelf is held more tightly.
         boolean far = item.material()
                 .flatMap(Material::ownPh)
-                .map(ph -> ph.high() > 10 || ph.high() < 3.5)
+                .map(ph -> item.is(Family.SURFACTANT) ? ph.high() > 9 : ph.low() > 9.5 || ph.high() < 3.5)
                 .orElse(false);
         boolean explained = dissolved.parts().stream()
                 .anyMatch(part -> part.share().lines().contains(item.portion().lineId()));
@@ -134,7 +164,8 @@ record Acidity(List<Item> items, List<Share> shares, Composition composition, Ac
                 .filter(share -> share.is("humectant") || share.is("alcohol"))
                 .toList());
         double beyond = Math.max(0, cosolvent / (cosolvent + water) - COSOLVENT_FREE);
-        double half = middle.pHHalfWidth() + COSOLVENT_PH_PER_FRACTION * beyond;
+        double traces = TRACES_MOL_PER_KG / middle.bufferCapacityMolPerKg();
+        double half = middle.pHHalfWidth() + COSOLVENT_PH_PER_FRACTION * beyond + traces;
         return new Figure(
                 "pH",
                 Math.max(0, middle.pH() - half + spread.low()),

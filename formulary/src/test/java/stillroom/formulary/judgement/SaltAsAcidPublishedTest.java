@@ -24,7 +24,7 @@ class SaltAsAcidPublishedTest {
         "potassium-sorbate, 0.8037, 0.8039, eu-annex-v-4, FACE_CREAM",
         "methylparaben, 0.4405, 0.4407, eu-annex-v-12, FACE_CREAM",
         "ethylparaben, 0.4811, 0.4814, eu-annex-v-12, FACE_CREAM",
-        "retinyl-palmitate, 0.0916, 0.0917, eu-annex-iii-retinol, BODY_LOTION",
+        "retinyl-palmitate, 0.0916, 0.0917, eu-annex-iii-376, BODY_LOTION",
         "phenoxyethanol, 1.0, 1.0001, eu-annex-v-29, FACE_CREAM",
         "methylisothiazolinone, 0.0015, 0.001501, eu-annex-v-57, HAND_WASH"
     })
@@ -79,10 +79,10 @@ class SaltAsAcidPublishedTest {
         // Regulation (EU) 2024/996: placing on the market from 1 November 2025, read.
         Evaluation before = book.judge(brief, LocalDate.of(2025, 10, 31), lotion);
         assertThat(Bench.warnings(before)).isEmpty();
-        Finding coming = Bench.finding(before, "eu-annex-iii-retinol").orElseThrow();
+        Finding coming = Bench.finding(before, "eu-annex-iii-376").orElseThrow();
         assertThat(coming.kind()).isEqualTo(Finding.Kind.LOOK_AT_THIS);
         assertThat(coming.says()).startsWith("From 2025-11-01:").contains("until 2027-05-01");
         assertThat(Bench.warnings(book.judge(brief, LocalDate.of(2025, 11, 1), lotion)))
-                .containsExactly("eu-annex-iii-retinol");
+                .containsExactly("eu-annex-iii-376");
     }
 }

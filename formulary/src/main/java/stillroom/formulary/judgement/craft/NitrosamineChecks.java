@@ -13,7 +13,8 @@ final class NitrosamineChecks {
 
     static void secondaryAmines(Pot pot, Consumer<Finding> report) {
         List<Share> agents = pot.where(share -> share.is("nitrosating-agent"));
-        List<Share> amines = pot.where(share -> share.is("secondary-amine") || share.is("amine"));
+        List<Share> amines =
+                pot.where(share -> (share.is("secondary-amine") || share.is("amine")) && !lawForbids(pot, share));
         if (agents.isEmpty() || amines.isEmpty()) {
             return;
         }
@@ -24,5 +25,13 @@ final class NitrosamineChecks {
                         Note.names(amines) + " beside " + Note.names(agents)
                                 + " can form nitrosamines, which cause cancer.",
                         "Take out the nitrosating material, or the amine."));
+    }
+
+    /** Where a rule row of the market already forbids the pair, that row speaks. */
+    private static boolean lawForbids(Pot pot, Share share) {
+        return pot.rules().law(pot.brief().market()).stream()
+                .flatMap(law -> law.naming(share.key()).stream())
+                .anyMatch(rule -> rule.span().countsOn(pot.asOf())
+                        && rule.limit().notWith().contains("nitrosating-agent"));
     }
 }

@@ -9,6 +9,8 @@ import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.Share;
 import stillroom.formulary.judgement.pot.Words;
+import stillroom.formulary.material.Family;
+import stillroom.formulary.material.Substance;
 import stillroom.formulary.quantity.Interval;
 import stillroom.formulary.rule.MarketLaw;
 import stillroom.formulary.rule.Rule;
@@ -29,7 +31,7 @@ final class PreservationChecks {
         if (pot.waterFraction() < WATER_PHASE) {
             return;
         }
-        List<Share> preservatives = pot.ingredients("preservative-annex-v");
+        List<Share> preservatives = pot.where(share -> preserves(pot, share));
         double dose =
                 preservatives.stream().mapToDouble(share -> ofLimit(pot, share)).sum();
         if (dose >= TRACE_OF_LIMIT) {
@@ -51,6 +53,14 @@ final class PreservationChecks {
                 .says(
                         lead + "." + hurdle.map(words -> " " + words).orElse("") + boosted,
                         "Choose a preservative that works at the product's pH, and have a challenge test made."));
+    }
+
+    /** A cationic conditioner is on the list of preservatives too, but is not there to preserve. */
+    private static boolean preserves(Pot pot, Share share) {
+        boolean surfactant = share.substance().map(Substance::surfactant).orElse(false);
+        return share.isIngredient()
+                && share.is("preservative-annex-v")
+                && (!surfactant || pot.broughtBy(Family.PRESERVATIVE, share));
     }
 
     /** How far a share goes towards its legal maximum; 1 where no maximum is recorded. */

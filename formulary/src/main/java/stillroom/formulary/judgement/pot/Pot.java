@@ -71,6 +71,13 @@ public record Pot(
         return items.stream().filter(item -> item.is(family)).toList();
     }
 
+    /** Whether a card of that shelf brings the substance. */
+    public boolean broughtBy(Family family, Share share) {
+        return items.stream()
+                .anyMatch(item ->
+                        item.is(family) && share.lines().contains(item.portion().lineId()));
+    }
+
     public static double sum(List<Share> shares) {
         return shares.stream().mapToDouble(Share::nominal).sum();
     }

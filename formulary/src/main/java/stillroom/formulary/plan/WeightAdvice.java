@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import stillroom.formulary.plan.PlannedLine.Advice;
 import stillroom.formulary.quantity.Grams;
-import stillroom.formulary.quantity.Percent;
 import stillroom.science.weighing.Steps;
 
 /** What is to be said about the weight of one line: too little or too much for its balance, and what would mend it. */
@@ -81,22 +80,9 @@ final class WeightAdvice {
         return new Grams(step);
     }
 
-    /** A dilution in the carrier, so thin that enough of it is weighed, and so much that both weighings are in range. */
+    /** A dilution in a carrier of the same phase, with both weighings in range and the least waste. */
     private static Optional<String> premix(LineInHand line, Grams minimum, LineInHand carrier) {
-        for (String strength : List.of("10", "5", "2", "1")) {
-            Percent percent = Percent.of(strength);
-            Grams portion = new Grams(
-                    line.exact().value().movePointRight(2).divide(percent.value(), 6, RoundingMode.HALF_EVEN));
-            Grams taken = portion.minus(line.exact());
-            if (portion.compareTo(minimum) >= 0 && taken.compareTo(carrier.exact()) <= 0) {
-                Grams made = RoundUp.wholeFor(minimum, percent.value());
-                Grams enough = made.compareTo(portion) < 0 ? RoundUp.twoDigits(portion) : made;
-                return Optional.of("Make a premix: " + percent.of(enough) + " g in " + enough.minus(percent.of(enough))
-                        + " g " + carrier.name() + ", and weigh " + shown(portion) + " g of it; " + carrier.name()
-                        + " gives up " + shown(taken) + " g.");
-            }
-        }
-        return Optional.empty();
+        return Premix.of(line, minimum, carrier).map(dilution -> Premix.says(dilution, carrier.name()));
     }
 
     private static Advice inSeveralPours(Grams target, Balance balance) {

@@ -7,6 +7,7 @@ import static stillroom.formulary.plan.Workbench.g;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.assertj.core.data.Offset;
@@ -15,6 +16,12 @@ import stillroom.formulary.batch.BatchEvent.Purpose;
 import stillroom.formulary.formula.Amount;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.Line;
+import stillroom.formulary.plan.BatchSize;
+import stillroom.formulary.plan.Bench;
+import stillroom.formulary.plan.Plan;
+import stillroom.formulary.plan.PlannedLine;
+import stillroom.formulary.plan.Planner;
+import stillroom.formulary.plan.Tolerances;
 import stillroom.formulary.plan.Workbench;
 import stillroom.formulary.quantity.Grams;
 
@@ -93,6 +100,31 @@ class BatchIdentityTest {
             }
         }
         assertThat(carriedLogs).isGreaterThan(5);
+    }
+
+    @Test
+    void aPerfectlyWorkedPlanIsThePlanForEveryFormula() {
+        Random random = new Random(1968);
+        Bench bench = new Bench(List.of(Workbench.KITCHEN, Workbench.FINE), List.of(), Tolerances.USUAL);
+        for (int run = 0; run < 200; run++) {
+            Formula formula = Workbench.random(random);
+            BatchSize size = new BatchSize.Stated(new Grams(BigDecimal.valueOf(2000 + random.nextInt(200_000), 1)));
+            Plan plan = new Planner(Workbench.BOOK, bench, Workbench.TODAY).plan(formula, size, Map.of());
+            LogWriter log = new LogWriter().add(new BatchEvent.Planned(plan)).vessel("pot");
+            plan.lines().stream()
+                    .filter(line -> !line.target().isZero())
+                    .forEach(line -> log.pour("pot", line.lineId(), line.materialKey(), line.target(), Purpose.LINE));
+            AsMade made = AsMade.of(log.state(), formula, Workbench.BOOK);
+            assertThat(made.product()).isEqualTo(plan.batch());
+            assertThat(made.deviations()).isEmpty();
+            assertThat(made.lines().stream().map(MadeLine::lineId).toList())
+                    .isEqualTo(plan.lines().stream().map(PlannedLine::lineId).toList());
+            plan.lines().forEach(line -> {
+                MadeLine one = made.line(line.lineId()).orElseThrow();
+                assertThat(one.actual()).isEqualTo(line.target());
+                assertThat(one.made()).isEqualTo(line.planned(plan.batch()));
+            });
+        }
     }
 
     /** Grams are stored: what was put in adds up to the last digit, whatever was drawn later. */

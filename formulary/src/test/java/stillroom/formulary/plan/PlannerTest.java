@@ -59,6 +59,7 @@ class PlannerTest {
                 .isFalse();
     }
 
+    /** By hand: 0.78 * 0.78 / 6.08 = 0.1001 g; 2 * 0.0058 * root(1/0.78^2 + (0.872/0.78)^2 + 1/6.08^2) = 1.98 %. */
     @Test
     void premixInTheLargestLineOfThePhaseIsOffered() {
         Formula formula = new Formula(List.of(new Phase(
@@ -68,7 +69,7 @@ class PlannerTest {
                 List.of())));
         Plan plan = planner(List.of()).plan(formula, new BatchSize.Stated(g("200")), Map.of());
         assertThat(weightAdvice(plan.line("x").orElseThrow()).choices())
-                .contains("Make a premix: 0.58 g in 5.22 g water, and weigh 1 g of it; water gives up 0.9 g.");
+                .contains("Make a premix: 0.78 g in 5.3 g water. Weigh 0.78 g of it; water gives up 0.68 g.");
     }
 
     @Test

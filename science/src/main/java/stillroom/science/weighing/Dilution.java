@@ -2,9 +2,9 @@ package stillroom.science.weighing;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 
 /**
  * A dilution in one or two steps by which a small amount is weighed as a larger one.
@@ -16,6 +16,7 @@ import java.util.Optional;
  */
 public record Dilution(List<Step> steps, BigDecimal portion, BigDecimal brings, BigDecimal deviation) {
     private static final MathContext DIGITS = MathContext.DECIMAL64;
+    private static final BigDecimal A_LITTLE_MORE = new BigDecimal("1.05");
 
     public Dilution {
         steps = List.copyOf(steps);
@@ -36,6 +37,7 @@ public record Dilution(List<Step> steps, BigDecimal portion, BigDecimal brings, 
      * @param minimum least net weight for each weighing [g]
      * @param step of the balance [g]
      * @param deviation standard deviation of one weighing [g]
+     * @param tolerance how far the amount may be off, as a fraction of itself: twice the deviation stays within it
      * @param largest most that may be made of one dilution [g]
      */
     public record Wish(
@@ -44,6 +46,7 @@ public record Dilution(List<Step> steps, BigDecimal portion, BigDecimal brings, 
             BigDecimal minimum,
             BigDecimal step,
             BigDecimal deviation,
+            BigDecimal tolerance,
             BigDecimal largest) {}
 
     /** What is carried by the portion beside the concentrate [g]. */
@@ -59,21 +62,43 @@ public record Dilution(List<Step> steps, BigDecimal portion, BigDecimal brings, 
     }
 
     /**
-     * The dilution with the least waste, in one step or, where that would be too much to make or waste more, in two;
-     * none where the carrier does not suffice for a portion that can be weighed.
+     * The dilution with the least waste in one step; in two where one cannot be done or wastes so much more that a
+     * second step is worth its trouble (ten minimum weights, common practice, no source). None where the carrier does
+     * not suffice for a portion that can be weighed.
      */
     public static Optional<Dilution> of(Wish wish) {
-        List<Dilution> ways = new ArrayList<>();
-        oneStep(wish).ifPresent(ways::add);
-        twoSteps(wish).ifPresent(ways::add);
-        return ways.stream()
-                .filter(way -> way.carrierBrought().compareTo(wish.carrierThere()) <= 0)
-                .filter(way -> way.steps.stream().allMatch(one -> one.made().compareTo(wish.largest()) <= 0))
-                .min((a, b) -> a.waste().compareTo(b.waste()));
+        Optional<Dilution> one = least(wish, Dilution::oneStep);
+        Optional<Dilution> two = least(wish, Dilution::twoSteps);
+        if (one.isEmpty() || two.isEmpty()) {
+            return one.or(() -> two);
+        }
+        BigDecimal saved = one.get().waste().subtract(two.get().waste());
+        return saved.compareTo(wish.minimum().multiply(BigDecimal.TEN)) > 0 ? two : one;
     }
 
-    private static Optional<Dilution> oneStep(Wish wish) {
-        BigDecimal least = leastWeight(wish);
+    /** Weighs more and more above the minimum until the weighings together keep the tolerance. */
+    private static Optional<Dilution> least(Wish wish, BiFunction<Wish, BigDecimal, Optional<Dilution>> way) {
+        BigDecimal least = Steps.notBelow(wish.minimum(), wish.step()).add(wish.step());
+        BigDecimal most = wish.minimum().multiply(BigDecimal.TEN);
+        while (least.compareTo(most) <= 0) {
+            Optional<Dilution> found = way.apply(wish, least).filter(dilution -> dilution.fits(wish));
+            if (found.isPresent()) {
+                return found;
+            }
+            BigDecimal more = Steps.notBelow(least.multiply(A_LITTLE_MORE), wish.step());
+            least = more.compareTo(least) > 0 ? more : least.add(wish.step());
+        }
+        return Optional.empty();
+    }
+
+    private boolean fits(Wish wish) {
+        BigDecimal off = brings.subtract(wish.wanted()).abs().max(deviation.add(deviation));
+        return off.compareTo(wish.tolerance().multiply(wish.wanted())) <= 0
+                && carrierBrought().compareTo(wish.carrierThere()) <= 0
+                && steps.stream().allMatch(one -> one.made().compareTo(wish.largest()) <= 0);
+    }
+
+    private static Optional<Dilution> oneStep(Wish wish, BigDecimal least) {
         BigDecimal strength = wish.wanted().divide(least, DIGITS);
         return strength.compareTo(BigDecimal.ONE) >= 0
                 ? Optional.empty()
@@ -81,8 +106,7 @@ public record Dilution(List<Step> steps, BigDecimal portion, BigDecimal brings, 
     }
 
     /** Both steps come out alike in mass, which wastes least: the first strength is the root of the last. */
-    private static Optional<Dilution> twoSteps(Wish wish) {
-        BigDecimal least = leastWeight(wish);
+    private static Optional<Dilution> twoSteps(Wish wish, BigDecimal least) {
         BigDecimal last = wish.wanted().divide(least, DIGITS);
         if (last.compareTo(BigDecimal.ONE) >= 0) {
             return Optional.empty();
@@ -111,11 +135,6 @@ public record Dilution(List<Step> steps, BigDecimal portion, BigDecimal brings, 
 
     private static BigDecimal lastMade(List<Step> steps) {
         return steps.get(steps.size() - 1).made();
-    }
-
-    /** A hair above the minimum, so that rounding the portion does not fall below it. */
-    private static BigDecimal leastWeight(Wish wish) {
-        return Steps.notBelow(wish.minimum(), wish.step()).add(wish.step());
     }
 
     private static Step step(Wish wish, BigDecimal concentrate, BigDecimal strength) {

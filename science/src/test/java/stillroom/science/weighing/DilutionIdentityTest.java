@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 class DilutionIdentityTest {
     private static final BigDecimal STEP = new BigDecimal("0.01");
     private static final BigDecimal MINIMUM = new BigDecimal("0.58");
+    private static final BigDecimal TOLERANCE = new BigDecimal("0.02");
     private static final BigDecimal DEVIATION = new BigDecimal("0.0058");
 
     @Test
@@ -29,7 +30,7 @@ class DilutionIdentityTest {
             two += dilution.steps().size() == 2 ? 1 : 0;
             double off = dilution.brings().subtract(wanted).abs().doubleValue();
             assertThat(off).isLessThanOrEqualTo(2 * dilution.deviation().doubleValue());
-            assertThat(off / wanted.doubleValue()).isLessThan(0.02);
+            assertThat(2 * dilution.deviation().doubleValue()).isLessThanOrEqualTo(0.02 * wanted.doubleValue());
             assertThat(dilution.portion()).isGreaterThanOrEqualTo(MINIMUM);
             dilution.steps().forEach(step -> {
                 assertThat(step.concentrate()).isGreaterThanOrEqualTo(MINIMUM);
@@ -73,6 +74,7 @@ class DilutionIdentityTest {
     }
 
     private static Dilution.Wish wish(BigDecimal wanted, String carrier) {
-        return new Dilution.Wish(wanted, new BigDecimal(carrier), MINIMUM, STEP, DEVIATION, BigDecimal.valueOf(500));
+        return new Dilution.Wish(
+                wanted, new BigDecimal(carrier), MINIMUM, STEP, DEVIATION, TOLERANCE, BigDecimal.valueOf(500));
     }
 }

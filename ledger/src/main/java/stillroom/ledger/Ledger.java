@@ -7,6 +7,7 @@ import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.material.StarterLibrary;
 import stillroom.ledger.batch.BatchBook;
 import stillroom.ledger.formula.ProductShelf;
+import stillroom.ledger.label.LabelBook;
 import stillroom.ledger.lot.LotBook;
 import stillroom.ledger.material.MaterialShelf;
 import stillroom.ledger.store.Copies;
@@ -23,6 +24,7 @@ public final class Ledger implements AutoCloseable {
     private final LotBook lots;
     private final ProductShelf products;
     private final BatchBook batches;
+    private final LabelBook labels;
 
     private Ledger(Database database, Supplier<? extends MaterialBook> starter) {
         this.database = database;
@@ -32,6 +34,7 @@ public final class Ledger implements AutoCloseable {
         this.lots = new LotBook(database);
         this.products = new ProductShelf(database, materials);
         this.batches = new BatchBook(database);
+        this.labels = new LabelBook(database);
     }
 
     /**
@@ -77,6 +80,10 @@ public final class Ledger implements AutoCloseable {
 
     public BatchBook batches() {
         return batches;
+    }
+
+    public LabelBook labels() {
+        return labels;
     }
 
     /** Several changes as one: all are stored, or none where the work or a part of it throws. Others wait meanwhile. */

@@ -3,6 +3,7 @@ package stillroom.desk.sheets;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -34,6 +35,7 @@ final class Pdf {
             builder.usePDDocument(document);
             builder.useUriResolver((base, address) -> null);
             builder.usePdfUaAccessibility(true);
+            builder.useSVGDrawer(new BatikSVGDrawer());
             addFont(builder, document, "fonts/Lato-Regular.ttf", "Lato", 400, FontStyle.NORMAL);
             addFont(builder, document, "fonts/Lato-Italic.ttf", "Lato", 400, FontStyle.ITALIC);
             addFont(builder, document, "fonts/Lato-Bold.ttf", "Lato", 700, FontStyle.NORMAL);

@@ -4,12 +4,17 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import stillroom.desk.labels.LabelRoutes;
+import stillroom.desk.labels.LabelView;
 import stillroom.desk.shell.Decimals;
 import stillroom.desk.shell.Desk;
+import stillroom.formulary.batch.Batch;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Product;
+import stillroom.formulary.label.LetterHeights;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.plan.Balance;
 import stillroom.formulary.plan.BatchSize;
@@ -26,6 +31,8 @@ public final class SheetRoutes {
 
     public static void add(RoutesConfig routes, Desk desk) {
         routes.get("/products/{product}/versions/{version}/recipe.pdf", request -> recipe(desk, request));
+        routes.get("/products/{product}/versions/{version}/label.pdf", request -> versionLabel(desk, request));
+        routes.get("/batches/{batch}/label.pdf", request -> batchLabel(desk, request));
     }
 
     private static void recipe(Desk desk, Context request) {
@@ -52,6 +59,28 @@ public final class SheetRoutes {
         answer(desk, request, "sheets/recipe.jte", recipe, product.name() + " recipe");
     }
 
+    private static void versionLabel(Desk desk, Context request) {
+        LabelView view = LabelView.find(desk, Desk.id(request, "product"), (int) Desk.id(request, "version"))
+                .orElseThrow(() -> new NotFoundResponse("There is no such version of this product."));
+        label(desk, request, view, "");
+    }
+
+    private static void batchLabel(Desk desk, Context request) {
+        Batch batch = LabelRoutes.batch(desk, request);
+        label(desk, request, LabelRoutes.viewOf(desk, batch), batch.code());
+    }
+
+    private static void label(Desk desk, Context request, LabelView view, String batchCode) {
+        boolean demonstration = desk.ledger().settings().read().demonstration();
+        byte[] file = new LabelSetter(desk.pages(), LetterHeights.load())
+                .set(view.label(batchCode), view.sheet(), demonstration)
+                .orElseThrow(() -> new BadRequestResponse("This text does not fit on "
+                        + view.sheet().widthMillimetres() + " by "
+                        + view.sheet().heightMillimetres()
+                        + " mm in letters that may be that small. Choose a larger label, or a folded one."));
+        answer(request, file, "label " + batchCode);
+    }
+
     private static Grams size(Context request) {
         String typed = request.queryParam("grams");
         if (typed == null || typed.isBlank()) {
@@ -71,8 +100,11 @@ public final class SheetRoutes {
     }
 
     static void answer(Desk desk, Context request, String template, Object sheet, String name) {
-        byte[] file = Pdf.of(desk.pages().render(template, Map.of("page", sheet, "css", Sheets.CSS)));
-        String fileName = name.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+        answer(request, Pdf.of(desk.pages().render(template, Map.of("page", sheet, "css", Sheets.CSS))), name);
+    }
+
+    private static void answer(Context request, byte[] file, String name) {
+        String fileName = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
         request.header("Content-Disposition", "inline; filename=\"" + fileName + ".pdf\"");
         request.contentType("application/pdf").result(file);
     }

@@ -9,6 +9,7 @@ import stillroom.desk.batches.BatchRoutes;
 import stillroom.desk.batches.bench.BenchRoutes;
 import stillroom.desk.batches.bench.RunningTimers;
 import stillroom.desk.batches.plan.PlanRoutes;
+import stillroom.desk.labels.LabelRoutes;
 import stillroom.desk.lots.LotRoutes;
 import stillroom.desk.materials.MaterialRoutes;
 import stillroom.desk.patterns.PatternRoutes;
@@ -55,6 +56,7 @@ public final class Server {
         PlanRoutes.add(routes, desk);
         BenchRoutes.add(routes, desk, timers);
         PatternRoutes.add(routes, desk);
+        LabelRoutes.add(routes, desk);
         SheetRoutes.add(routes, desk);
     }
 }

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import stillroom.desk.shell.Workspace;
@@ -62,8 +63,17 @@ public final class OpenDesk implements AutoCloseable {
     }
 
     public Answer post(String path, Map<String, String> form) {
+        return postAll(
+                path,
+                form.entrySet().stream()
+                        .collect(Collectors.toMap(Map.Entry::getKey, field -> List.of(field.getValue()))));
+    }
+
+    /** Posts a form in which a field may occur several times. */
+    public Answer postAll(String path, Map<String, List<String>> form) {
         String body = form.entrySet().stream()
-                .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
+                .flatMap(
+                        field -> field.getValue().stream().map(value -> encoded(field.getKey()) + "=" + encoded(value)))
                 .collect(Collectors.joining("&"));
         return send(request(path)
                 .header("Content-Type", "application/x-www-form-urlencoded")

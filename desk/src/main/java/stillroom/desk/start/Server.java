@@ -13,6 +13,7 @@ import stillroom.desk.labels.LabelRoutes;
 import stillroom.desk.lots.LotRoutes;
 import stillroom.desk.materials.MaterialRoutes;
 import stillroom.desk.patterns.PatternRoutes;
+import stillroom.desk.products.ProductRoutes;
 import stillroom.desk.sheets.SheetRoutes;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Frame.Section;
@@ -55,6 +56,7 @@ public final class Server {
         BatchRoutes.add(routes, desk);
         PlanRoutes.add(routes, desk);
         BenchRoutes.add(routes, desk, timers);
+        ProductRoutes.add(routes, desk);
         PatternRoutes.add(routes, desk);
         LabelRoutes.add(routes, desk);
         SheetRoutes.add(routes, desk);

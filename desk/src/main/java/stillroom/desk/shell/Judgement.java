@@ -1,0 +1,34 @@
+package stillroom.desk.shell;
+
+import stillroom.formulary.evaluation.Evaluation;
+import stillroom.formulary.evaluation.Subject;
+import stillroom.formulary.formula.Brief;
+import stillroom.formulary.judgement.Evaluator;
+import stillroom.formulary.judgement.claim.ClaimsGate;
+import stillroom.formulary.material.MaterialBook;
+
+/** The one way from a page to the judgement of a subject: today's law, this workshop's prices. */
+public final class Judgement {
+    private Judgement() {}
+
+    /** The rule tables are read once, when they are first asked for. */
+    private static final class Tables {
+        static final Evaluator EVALUATOR = Evaluator.standard();
+        static final ClaimsGate GATE = new ClaimsGate(EVALUATOR.rules());
+    }
+
+    /** Judges with the cards as they stand now. */
+    public static Evaluation of(Desk desk, Subject subject) {
+        return of(desk, subject, desk.ledger().materials().book());
+    }
+
+    /** Judges with just these cards, such as those that a kept version means. */
+    public static Evaluation of(Desk desk, Subject subject, MaterialBook book) {
+        return Tables.EVALUATOR.evaluate(subject, book, Prices.of(desk.ledger(), book), desk.today());
+    }
+
+    /** What the claims gate says of a brief. */
+    public static ClaimsGate.Verdict claims(Brief brief) {
+        return Tables.GATE.judge(brief);
+    }
+}

@@ -47,7 +47,7 @@ final class RuleRow {
         try {
             return made(market, table, row);
         } catch (IllegalArgumentException trouble) {
-            throw row.fault(trouble.getMessage());
+            throw row.fault(String.valueOf(trouble.getMessage()));
         }
     }
 

@@ -71,8 +71,9 @@ public final class ProductShelf {
     public FormulaVersion newVersion(
             long productId, Optional<Integer> basedOn, Formula formula, String why, Instant at) {
         return database.write(sql -> {
-            ProductSql.one(sql, productId)
-                    .orElseThrow(() -> new IllegalArgumentException("there is no product " + productId));
+            if (ProductSql.one(sql, productId).isEmpty()) {
+                throw new IllegalArgumentException("there is no product " + productId);
+            }
             int highest = VersionSql.newest(sql, productId)
                     .map(FormulaVersion::number)
                     .orElse(0);

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
+import java.util.Optional;
 
 /** Copies of the whole file, and back. */
 public final class Copies {
@@ -23,7 +24,10 @@ public final class Copies {
         }
         Path part = target.resolveSibling(target.getFileName() + ".part");
         try {
-            Files.createDirectories(target.toAbsolutePath().getParent());
+            Path home = target.toAbsolutePath().getParent();
+            if (home != null) {
+                Files.createDirectories(home);
+            }
             Files.deleteIfExists(part);
             vacuumInto(source, part);
             settle(part, target);
@@ -58,7 +62,7 @@ public final class Copies {
             Path part = folder.resolve("restoring.db.part");
             Files.deleteIfExists(part);
             vacuumInto(copy, part);
-            Path kept = setAside(file);
+            Path kept = setAside(file).orElse(folder);
             settle(part, file);
             return kept;
         } catch (IOException e) {
@@ -93,16 +97,23 @@ public final class Copies {
         });
     }
 
-    /** Moves a file with its write-ahead log out of the way; returns its new name, or its folder where there was none. */
-    private static Path setAside(Path file) throws IOException {
+    /**
+     * Keeps a file with its write-ahead log under another name, and says under which. The file itself stays in its place until
+     * the restored one replaces it in one step, so that a crash in between leaves no empty place.
+     */
+    private static Optional<Path> setAside(Path file) throws IOException {
+        if (!Files.exists(file)) {
+            return Optional.empty();
+        }
         Path aside = Opening.free(file.resolveSibling("before-restore.db"));
-        for (String tail : new String[] {"-wal", "-shm", ""}) {
+        Files.copy(file, aside);
+        for (String tail : new String[] {"-wal", "-shm"}) {
             Path piece = file.resolveSibling(file.getFileName() + tail);
             if (Files.exists(piece)) {
                 Files.move(piece, aside.resolveSibling(aside.getFileName() + tail));
             }
         }
-        return Files.exists(aside) ? aside : file.toAbsolutePath().getParent();
+        return Optional.of(aside);
     }
 
     /** Forces a finished file to disk, then gives it its name in one step. */
@@ -113,7 +124,7 @@ public final class Copies {
         try {
             Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
         } catch (AtomicMoveNotSupportedException e) {
-            Files.move(part, target);
+            Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
         }
     }
 }

@@ -20,6 +20,9 @@ public final class Database implements AutoCloseable {
     private final Connection writer;
     private final Readers readers;
     private final ReentrantLock writing = new ReentrantLock(true);
+
+    // Not static: one thread may work with two data files, as when one is compared with its copy.
+    @SuppressWarnings("ThreadLocalUsage")
     private final ThreadLocal<@Nullable Transaction> current = new ThreadLocal<>();
 
     /** What a thread is in the middle of. */

@@ -45,8 +45,8 @@ final class LargeWorkshop {
         this.weighings = weighings;
         this.lots = Math.max(weighings + 1, batches * weighings / WEIGHINGS_PER_LOT);
         batchRow = connection.prepareStatement("""
-                insert into batch (id, code, product_id, version, opened_on, body, stage, due_ms, entries, last_ms, head_hash)
-                values (?, ?, 1, null, ?, ?, ?, ?, ?, ?, ?)""");
+                insert into batch (id, code, product_id, version, opened_on, body, stage, entries, last_ms, head_hash)
+                values (?, ?, 1, null, ?, ?, ?, ?, ?, ?)""");
         entryRow = connection.prepareStatement("""
                 insert into log_entry (batch_id, number, request_id, at_ms, kind, body, hash)
                 values (?, ?, ?, ?, ?, ?, ?)""");
@@ -100,7 +100,6 @@ final class LargeWorkshop {
                 day.toString(),
                 body,
                 finished ? BatchStage.RELEASED.name() : BatchStage.IN_WORK.name(),
-                null,
                 log.size(),
                 last.at().toEpochMilli(),
                 hash);

@@ -6,13 +6,17 @@ import java.util.Comparator;
 import java.util.List;
 import stillroom.formulary.evaluation.Evaluation;
 import stillroom.formulary.evaluation.Finding;
+import stillroom.formulary.evaluation.PreservativeState;
 import stillroom.formulary.evaluation.Subject;
 import stillroom.formulary.judgement.craft.CraftChecks;
 import stillroom.formulary.judgement.law.LawChecks;
 import stillroom.formulary.judgement.pot.Check;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.PriceBook;
+import stillroom.formulary.judgement.preservation.Preservation;
+import stillroom.formulary.judgement.preservation.PreservationFindings;
 import stillroom.formulary.material.MaterialBook;
+import stillroom.formulary.quantity.Interval;
 import stillroom.formulary.rule.RuleBook;
 import stillroom.formulary.rule.RuleTables;
 
@@ -29,6 +33,7 @@ public final class Evaluator {
         this.rules = rules;
         List<Check> all = new ArrayList<>(CraftChecks.all());
         all.addAll(LawChecks.all());
+        all.add(PreservationFindings::look);
         this.checks = List.copyOf(all);
     }
 
@@ -57,6 +62,14 @@ public final class Evaluator {
         checks.forEach(check -> check.look(pot, findings::add));
         findings.sort(Comparator.comparing(Finding::kind));
         String market = subject.brief().market();
-        return new Evaluation(asOf, market, rules.recordedOn(market), pot.figures(), pot.composition(), findings);
+        List<PreservativeState> preservation =
+                pot.workingPh().map(ph -> Preservation.states(pot, ph)).orElse(List.of());
+        return new Evaluation(
+                asOf, market, rules.recordedOn(market), pot.figures(), pot.composition(), findings, preservation);
+    }
+
+    /** The preservatives at one pH, to draw how they change over a band. */
+    public List<PreservativeState> preservationAt(Subject subject, MaterialBook book, LocalDate asOf, double ph) {
+        return Preservation.states(Pot.open(subject, book, PriceBook.ofCards(book), rules, asOf), Interval.point(ph));
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillroom.formulary.constants.AcidConstants;
+import stillroom.formulary.formula.ProductType;
 
 /**
  * Everything that a judgement looks up besides materials.
@@ -13,6 +14,8 @@ import stillroom.formulary.constants.AcidConstants;
  * @param laws by market code
  * @param norrish constant of Norrish's equation for water activity, by substance key [dimensionless]
  * @param acids dissociation constants by acid key
+ * @param inhibition by key of the preservative
+ * @param exposure by product type, where the tables have it
  * @param names for a market, its own name for an INCI name, such as Water for Aqua
  */
 public record RuleBook(
@@ -23,7 +26,9 @@ public record RuleBook(
         List<OrderRule> order,
         Map<String, Double> norrish,
         AcidConstants acids,
-        Map<String, Map<String, String>> names) {
+        Map<String, Map<String, String>> names,
+        Map<String, InhibitionFigures> inhibition,
+        Map<ProductType, ExposureFigures> exposure) {
     public RuleBook {
         laws = Map.copyOf(laws);
         claims = List.copyOf(claims);
@@ -32,6 +37,8 @@ public record RuleBook(
         order = List.copyOf(order);
         norrish = Map.copyOf(norrish);
         names = Map.copyOf(names);
+        inhibition = Map.copyOf(inhibition);
+        exposure = Map.copyOf(exposure);
     }
 
     public Optional<MarketLaw> law(String market) {

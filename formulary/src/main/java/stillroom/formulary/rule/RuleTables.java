@@ -32,9 +32,11 @@ public final class RuleTables {
                 duties(),
                 warnings(),
                 order(),
-                norrish(),
+                PublishedFigures.norrish(),
                 AcidConstantsFile.shipped(),
-                Map.of("US", namesOf("us")));
+                Map.of("US", namesOf("us")),
+                PublishedFigures.inhibition(),
+                PublishedFigures.exposure());
     }
 
     private static MarketLaw law(String market, List<String> tables) {
@@ -123,15 +125,6 @@ public final class RuleTables {
                     row.required("source")));
         }
         return order;
-    }
-
-    private static Map<String, Double> norrish() {
-        Map<String, Double> constants = new LinkedHashMap<>();
-        for (ReferenceRow row : ReferenceTable.read("water-activity/norrish.csv", "substance", "k", "source")) {
-            row.required("source");
-            constants.put(row.required("substance"), row.requiredDecimal("k").doubleValue());
-        }
-        return constants;
     }
 
     /** A market's own names of ingredients. */

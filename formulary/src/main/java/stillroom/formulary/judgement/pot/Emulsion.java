@@ -55,6 +55,29 @@ public final class Emulsion {
                         "mass mean of the oils' required HLB for oil in water; a rule of thumb");
     }
 
+    /**
+     * Mass fraction of the first emulsifier of a pair whose blend has the HLB asked for; empty where that lies outside
+     * the pair, as nothing is extrapolated.
+     */
+    public static Optional<Double> firstOfPair(double askedHlb, double firstHlb, double secondHlb) {
+        double low = Math.min(firstHlb, secondHlb);
+        double high = Math.max(firstHlb, secondHlb);
+        return askedHlb < low || askedHlb > high || low == high
+                ? Optional.empty()
+                : Optional.of((askedHlb - secondHlb) / (firstHlb - secondHlb));
+    }
+
+    /** The mass mean of HLB figures, by mass [any unit, all the same]. */
+    public static double blend(List<Double> masses, List<Double> hlbs) {
+        double mass = 0;
+        double sum = 0;
+        for (int i = 0; i < masses.size(); i++) {
+            mass += masses.get(i);
+            sum += masses.get(i) * hlbs.get(i);
+        }
+        return sum / mass;
+    }
+
     private static Optional<Figure> mean(
             String name, List<Share> shares, Function<Substance, Optional<Interval>> reading, String method) {
         double mass = Pot.sum(shares);

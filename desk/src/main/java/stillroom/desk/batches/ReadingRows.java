@@ -14,7 +14,7 @@ public final class ReadingRows {
     /** One reading. */
     public record ReadingRow(String at, String kind, String value, String how, String words, String by) {}
 
-    static List<ReadingRow> of(BatchWork work) {
+    public static List<ReadingRow> of(BatchWork work) {
         return work.state().readings().stream()
                 .map(reading -> row(work, reading))
                 .toList();

@@ -7,6 +7,7 @@ import io.javalin.http.NotFoundResponse;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import stillroom.desk.batches.BatchWork;
 import stillroom.desk.labels.LabelRoutes;
 import stillroom.desk.labels.LabelView;
 import stillroom.desk.shell.Decimals;
@@ -33,6 +34,7 @@ public final class SheetRoutes {
         routes.get("/products/{product}/versions/{version}/recipe.pdf", request -> recipe(desk, request));
         routes.get("/products/{product}/versions/{version}/label.pdf", request -> versionLabel(desk, request));
         routes.get("/batches/{batch}/label.pdf", request -> batchLabel(desk, request));
+        routes.get("/batches/{id}/record.pdf", request -> record(desk, request));
     }
 
     private static void recipe(Desk desk, Context request) {
@@ -57,6 +59,17 @@ public final class SheetRoutes {
                         desk.ledger().settings().read(), product, version, book, finestThatHolds(desk, size))
                 .of(size, desk.today());
         answer(desk, request, "sheets/recipe.jte", recipe, product.name() + " recipe");
+    }
+
+    private static void record(Desk desk, Context request) {
+        BatchWork work = BatchWork.of(desk, request);
+        BatchRecord record = new RecordSheet(work).record();
+        answer(
+                desk,
+                request,
+                "sheets/record.jte",
+                record,
+                "batch record " + work.batch().code());
     }
 
     private static void versionLabel(Desk desk, Context request) {

@@ -1,0 +1,181 @@
+package stillroom.desk.sheets;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import stillroom.desk.batches.BatchWork;
+import stillroom.desk.batches.LogLine;
+import stillroom.desk.batches.LogWords;
+import stillroom.desk.batches.ReadingRows;
+import stillroom.desk.sheets.BatchRecord.Fact;
+import stillroom.desk.sheets.BatchRecord.Made;
+import stillroom.desk.sheets.BatchRecord.Weighing;
+import stillroom.desk.shell.Format;
+import stillroom.formulary.batch.AsMade;
+import stillroom.formulary.batch.BatchEvent.Poured;
+import stillroom.formulary.batch.BatchState;
+import stillroom.formulary.batch.LogEntry;
+import stillroom.formulary.batch.Logged;
+import stillroom.formulary.batch.MadeLine;
+import stillroom.formulary.batch.PourCheck;
+import stillroom.formulary.batch.Yield;
+import stillroom.formulary.plan.Plan;
+import stillroom.formulary.quantity.Grams;
+import stillroom.ledger.workshop.Workshop;
+
+/** Writes the record of a batch from its log. */
+final class RecordSheet {
+    private final BatchWork work;
+    private final BatchState state;
+    private final AsMade made;
+    private final LogWords words;
+    private final int decimals;
+
+    RecordSheet(BatchWork work) {
+        this.work = work;
+        this.state = work.state();
+        this.made = AsMade.of(state, work.formula(), work.book());
+        this.words = new LogWords(work.cards(), work.desk().zone());
+        this.decimals = work.desk().ledger().settings().read().decimalsShown();
+    }
+
+    BatchRecord record() {
+        Workshop workshop = work.desk().ledger().settings().read();
+        return new BatchRecord(
+                work.product().name(),
+                work.batch().code(),
+                workshop.name(),
+                workshop.demonstration(),
+                Format.moment(work.desk().now(), work.desk().zone()),
+                facts(),
+                state.pours().stream().map(this::weighing).toList(),
+                made.lines().stream().map(this::made).toList(),
+                vessels(),
+                ReadingRows.of(work),
+                deviations(),
+                reconciliation(),
+                state.fills().stream().map(fill -> words.say(fill.event())).toList(),
+                oldestFirst(LogLine.of(work)),
+                state.decision().map(d -> d.event().overruled()).orElse(List.of()),
+                state.decision().map(this::decision).orElse(""),
+                work.desk().ledger().batches().headHash(work.batch().id()).orElse("no entry yet"));
+    }
+
+    private List<Fact> facts() {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact("Product", work.product().name()));
+        facts.add(new Fact(
+                "Made from", work.version().map(v -> "version " + v.number()).orElse("no formula: weighed free hand")));
+        facts.add(new Fact("Opened on", Format.day(work.batch().openedOn())));
+        if (!work.log().isEmpty()) {
+            LogEntry last = work.log().get(work.log().size() - 1);
+            facts.add(new Fact(
+                    "Newest entry", Format.moment(last.at(), work.desk().zone()) + ", " + last.by()));
+        }
+        facts.add(new Fact("Stage", state.stage().words()));
+        facts.add(new Fact(
+                "Planned", work.plan().map(Plan::batch).map(RecordSheet::g).orElse("-")));
+        facts.add(new Fact("Reckoning", work.plan().map(Plan::reckoning).orElse("-")));
+        work.product().brief().phBand().ifPresent(band -> facts.add(new Fact("pH band", Format.range(band, 1))));
+        return facts;
+    }
+
+    private Weighing weighing(Logged<Poured> pour) {
+        Poured event = pour.event();
+        PourCheck check = state.check(pour);
+        return new Weighing(
+                pour.number(),
+                Format.moment(pour.at(), work.desk().zone()),
+                work.cards().name(event.materialKey()),
+                event.lot().orElse("not booked"),
+                Format.grams(event.mass()),
+                event.vessel(),
+                event.balance(),
+                pour.by(),
+                check.kind().words() + (check.by().isBlank() ? "" : ", " + check.by()));
+    }
+
+    private Made made(MadeLine line) {
+        return new Made(
+                work.cards().name(line.materialKey()),
+                line.target().map(Format::grams).orElse("-"),
+                Format.grams(line.actual()),
+                line.deviationPercent().map(RecordSheet::signed).orElse(""),
+                line.asked().map(asked -> Format.percent(asked, decimals)).orElse("-"),
+                Format.decimal(line.made().value(), Math.max(decimals, 2)));
+    }
+
+    private List<BatchRecord.Vessel> vessels() {
+        return state.vessels().stream()
+                .map(vessel -> new BatchRecord.Vessel(
+                        vessel.name(),
+                        vessel.tare().map(RecordSheet::g).orElse("not weighed"),
+                        vessel.clean().isBlank() ? "not noted" : vessel.clean()))
+                .toList();
+    }
+
+    private List<String> deviations() {
+        return made.deviations().stream()
+                .map(line -> work.cards().name(line.materialKey()) + ": asked "
+                        + line.target().map(RecordSheet::g).orElse("nothing") + ", weighed " + g(line.actual()) + ". "
+                        + reason(line))
+                .toList();
+    }
+
+    private String reason(MadeLine line) {
+        String accepted = state.accepted().get(line.lineId());
+        if (accepted != null) {
+            return "Reason: " + accepted;
+        }
+        return state.pours().stream()
+                .filter(pour ->
+                        pour.event().lineId().filter(line.lineId()::equals).isPresent())
+                .map(pour -> pour.event().note())
+                .filter(note -> !note.isBlank())
+                .findFirst()
+                .map(note -> "Note: " + note)
+                .orElse("No reason is given.");
+    }
+
+    private List<Fact> reconciliation() {
+        Yield yield = Yield.of(state);
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact("Put in", g(yield.added())));
+        facts.add(new Fact("Evaporated (weighed back)", g(yield.evaporated())));
+        facts.add(new Fact("Samples", g(yield.samples())));
+        facts.add(new Fact("Handed over to other batches", g(yield.handedOver())));
+        facts.add(new Fact("Retained", g(yield.retained())));
+        facts.add(new Fact(
+                "Filled",
+                g(yield.filled())
+                        + yield.filledPercent()
+                                .map(p -> " (" + Format.decimal(p, 1) + " %)")
+                                .orElse("")));
+        facts.add(new Fact(
+                "Unaccounted for (walls, tools, still in vessels)",
+                g(yield.unaccounted())
+                        + yield.lossPercent()
+                                .map(p -> " (" + Format.decimal(p, 1) + " %)")
+                                .orElse("")));
+        return facts;
+    }
+
+    private String decision(Logged<stillroom.formulary.batch.BatchEvent.Decided> decided) {
+        return words.say(decided.event()) + " "
+                + Format.moment(decided.at(), work.desk().zone());
+    }
+
+    private static List<LogLine> oldestFirst(List<LogLine> newestFirst) {
+        List<LogLine> lines = new ArrayList<>(newestFirst);
+        java.util.Collections.reverse(lines);
+        return lines;
+    }
+
+    private static String signed(BigDecimal percent) {
+        return (percent.signum() > 0 ? "+" : "") + Format.decimal(percent, 1) + " %";
+    }
+
+    private static String g(Grams mass) {
+        return Format.grams(mass) + " g";
+    }
+}

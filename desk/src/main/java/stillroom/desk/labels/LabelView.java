@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stillroom.desk.shell.Desk;
+import stillroom.desk.shell.Judgement;
 import stillroom.formulary.batch.AsMade;
 import stillroom.formulary.batch.BatchState;
 import stillroom.formulary.formula.FormulaVersion;
@@ -46,13 +47,14 @@ public final class LabelView {
 
     /** The label of the version; with a batch code on it where there is one. */
     public Label label(String batchCode) {
-        return LabelLaw.label(desk, Subjects.of(version.formula(), product.brief()), book, complete(batchCode));
+        return Judgement.label(desk, Subjects.of(version.formula(), product.brief()), book, complete(batchCode));
     }
 
     /** The label that a batch would get from what was really made. */
     Label label(BatchState state, String batchCode) {
         AsMade made = AsMade.of(state, version.formula(), book);
-        return LabelLaw.label(desk, made.subject(product.brief(), version.formula(), state), book, complete(batchCode));
+        return Judgement.label(
+                desk, made.subject(product.brief(), version.formula(), state), book, complete(batchCode));
     }
 
     /** How the label of what was made departs from the version's, one sentence each; empty where it fits. */

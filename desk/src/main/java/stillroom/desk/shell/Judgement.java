@@ -5,6 +5,9 @@ import stillroom.formulary.evaluation.Subject;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.judgement.Evaluator;
 import stillroom.formulary.judgement.claim.ClaimsGate;
+import stillroom.formulary.label.Label;
+import stillroom.formulary.label.LabelInput;
+import stillroom.formulary.label.Labels;
 import stillroom.formulary.material.MaterialBook;
 
 /** The one way from a page to the judgement of a subject: today's law, this workshop's prices. */
@@ -15,6 +18,7 @@ public final class Judgement {
     private static final class Tables {
         static final Evaluator EVALUATOR = Evaluator.standard();
         static final ClaimsGate GATE = new ClaimsGate(EVALUATOR.rules());
+        static final Labels LABELS = new Labels(EVALUATOR.rules());
     }
 
     /** Judges with the cards as they stand now. */
@@ -30,5 +34,10 @@ public final class Judgement {
     /** What the claims gate says of a brief. */
     public static ClaimsGate.Verdict claims(Brief brief) {
         return Tables.GATE.judge(brief);
+    }
+
+    /** The label of a subject by today's law. */
+    public static Label label(Desk desk, Subject subject, MaterialBook book, LabelInput input) {
+        return Tables.LABELS.of(subject, book, input, desk.today());
     }
 }

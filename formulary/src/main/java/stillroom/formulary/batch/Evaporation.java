@@ -41,9 +41,23 @@ final class Evaporation {
         if (other.isPresent()) {
             return new Evaporated(product.lost(), false, "Not counted as water: " + other.get() + " is volatile too.");
         }
+        Optional<String> unknown =
+                keys.stream().filter(this::isUnknown).map(this::name).findFirst();
+        if (unknown.isPresent()) {
+            return new Evaporated(
+                    product.lost(), false, "Not counted as water: what " + unknown.get() + " holds is not known.");
+        }
         return keys.stream().anyMatch(this::bringsWater)
                 ? new Evaporated(product.lost(), true, "Counted as water: nothing else volatile is in.")
                 : new Evaporated(product.lost(), false, "Not counted as water: no material is known to bring any.");
+    }
+
+    /** Water may stand without a composition; anything else without one may be volatile. */
+    private boolean isUnknown(String key) {
+        return book.material(key)
+                .filter(card ->
+                        card.family() == Family.WATER || !card.composition().isEmpty())
+                .isEmpty();
     }
 
     private boolean isVolatile(String key) {

@@ -84,7 +84,7 @@ public final class Planner {
         Grams target = targets.grams().get(index);
         LotPick pick = shelf.take(resolved.materialKey(), target);
         List<Advice> advice =
-                new ArrayList<>(LimitAdvice.of(line, targets.conflict().contains(resolved.id())));
+                new ArrayList<>(LimitAdvice.of(line, target, targets.conflict().contains(resolved.id())));
         advice.addAll(WeightAdvice.of(line, target, carrier(lines, line)));
         advice.addAll(waterWithoutLot(line) ? List.of(noWaterLot()) : pick.advice());
         return new PlannedLine(

@@ -81,6 +81,17 @@ class PlannerTest {
         assertThat(plan.line("p").orElseThrow().target()).isEqualTo(g("9"));
     }
 
+    /** 9 g +-0.1 g where 0.905 % of 1000 g are allowed: 9.05 g, on a step of 0.1 g 9.0 g. */
+    @Test
+    void theLimitComesBeforeTheTolerance() {
+        Map<String, PercentRange> allowed =
+                Map.of("p", PercentRange.of("0", "0.905"), "c", PercentRange.of("0", "0.35"));
+        Plan plan = planner(List.of()).plan(Workbench.toner(), KILO, allowed);
+        assertThat(plan.line("p").orElseThrow().advice()).anyMatch(a -> a.says().startsWith("Not above 9 g"));
+        assertThat(plan.line("c").orElseThrow().advice()).anyMatch(a -> a.says().startsWith("Stop at 3.5 g"));
+        assertThat(plan.refused()).isFalse();
+    }
+
     @Test
     void aFormulaBeyondTheLimitIsRefusedNotMended() {
         Map<String, PercentRange> allowed = Map.of("p", PercentRange.of("0", "0.5"));

@@ -3,10 +3,10 @@
 # removes it again.
 #   ledger/bench.sh              2,000 batches, then 100,000 batches with 1,500,000 weighings
 #   ledger/bench.sh 5000 20      5,000 batches with 20 weighings each
-# MAVEN=mvn uses an installed Maven in place of the wrapper.
+# MAVEN=./mvnw uses the wrapper in place of an installed Maven.
 set -e
 cd "$(dirname "$0")/.."
-maven=${MAVEN:-./mvnw}
+maven=${MAVEN:-mvn}
 $maven -q -B -pl ledger -am test-compile dependency:build-classpath \
     -Dmdep.outputFile=target/bench-classpath -DincludeScope=test -DexcludeGroupIds=stillroom
 path="ledger/target/test-classes:ledger/target/classes:formulary/target/classes:science/target/classes"

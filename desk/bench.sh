@@ -1,0 +1,11 @@
+#!/bin/sh
+# How long the pages of a workshop with 2,000 batches take. Not part of ./check: a busy machine must not fail it.
+# MAVEN=./mvnw uses the wrapper in place of an installed Maven.
+set -eu
+cd "$(dirname "$0")/.."
+maven=${MAVEN:-mvn}
+"$maven" -q -B -pl desk -am test-compile dependency:build-classpath \
+    -Dmdep.outputFile=target/bench-classpath -DincludeScope=test -DexcludeGroupIds=stillroom
+path="desk/target/test-classes:desk/target/classes:ledger/target/classes:formulary/target/classes:science/target/classes"
+exec java -Xmx160m -XX:+UseSerialGC -XX:TieredStopAtLevel=1 \
+    -cp "$path:$(cat desk/target/bench-classpath)" stillroom.desk.bench.PageBenchmark

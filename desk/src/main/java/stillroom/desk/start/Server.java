@@ -10,6 +10,7 @@ import stillroom.desk.batches.bench.BenchRoutes;
 import stillroom.desk.batches.bench.RunningTimers;
 import stillroom.desk.batches.plan.PlanRoutes;
 import stillroom.desk.labels.LabelRoutes;
+import stillroom.desk.demonstration.DemonstrationRoutes;
 import stillroom.desk.lots.LotRoutes;
 import stillroom.desk.materials.MaterialRoutes;
 import stillroom.desk.patterns.PatternRoutes;
@@ -57,6 +58,7 @@ public final class Server {
         PlanRoutes.add(routes, desk);
         BenchRoutes.add(routes, desk, timers);
         ProductRoutes.add(routes, desk);
+        DemonstrationRoutes.add(routes, desk);
         PatternRoutes.add(routes, desk);
         LabelRoutes.add(routes, desk);
         SheetRoutes.add(routes, desk);

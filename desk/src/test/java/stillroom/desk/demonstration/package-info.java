@@ -1,0 +1,3 @@
+/** The invented workshop. */
+@org.jspecify.annotations.NullMarked
+package stillroom.desk.demonstration;

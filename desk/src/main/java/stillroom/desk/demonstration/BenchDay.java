@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import stillroom.formulary.batch.BatchEvent.Purpose;
 import stillroom.formulary.batch.BatchRules;
 import stillroom.formulary.batch.BatchState;
 import stillroom.formulary.batch.BenchFacts;
+import stillroom.formulary.batch.LogEntry;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.ReadingKind;
@@ -46,9 +48,9 @@ final class BenchDay {
     private final Formula formula;
     private final BenchFacts facts;
     private final Plan plan;
+    private final List<LogEntry> log = new ArrayList<>();
     private Instant now;
     private String by;
-    private int acts;
 
     private BenchDay(Ledger ledger, Batch batch, FormulaVersion version, Grams size, Instant now, String by) {
         this.ledger = ledger;
@@ -106,13 +108,12 @@ final class BenchDay {
     }
 
     BenchDay write(BatchEvent event) {
-        List<Problem> problems =
-                BatchRules.problems(BatchState.of(ledger.batches().log(batch.id())), event, facts);
+        List<Problem> problems = BatchRules.problems(BatchState.of(log), event, facts);
         if (!problems.isEmpty()) {
             throw new IllegalStateException("the demonstration would write what the bench refuses: " + problems);
         }
-        acts++;
-        ledger.batches().append(batch.id(), "demonstration-" + batch.code() + "-" + acts, now, by, event);
+        String request = "demonstration-" + batch.code() + "-" + log.size();
+        log.add(ledger.batches().append(batch.id(), request, now, by, event));
         now = now.plusSeconds(90);
         return this;
     }
@@ -164,12 +165,12 @@ final class BenchDay {
                 mass,
                 purpose,
                 line.balance(),
-                acts % 2 == 0 ? Saltmarsh.SECOND : "",
+                log.size() % 2 == 0 ? Saltmarsh.SECOND : "",
                 ""));
     }
 
     private Grams handOff(PlannedLine line) {
-        int steps = HAND.get(acts % HAND.size());
+        int steps = HAND.get(log.size() % HAND.size());
         Grams off = new Grams(step(line.balance()).multiply(BigDecimal.valueOf(steps)));
         return off.abs().compareTo(line.tolerance()) <= 0 ? off : Grams.ZERO;
     }
@@ -213,7 +214,7 @@ final class BenchDay {
 
     /** Weighs the vessel with all in it, so much having evaporated. */
     BenchDay weighBack(String vessel, String evaporated) {
-        Grams gross = BatchState.of(ledger.batches().log(batch.id()))
+        Grams gross = BatchState.of(log)
                 .vessel(vessel)
                 .flatMap(known -> known.expectedGross())
                 .orElseThrow()

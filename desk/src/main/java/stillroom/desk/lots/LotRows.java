@@ -28,7 +28,9 @@ record LotRows(Desk desk) {
                 material,
                 Format.grams(stocked.onHand()) + " g",
                 LotWords.expiry(lot, desk.today()),
-                LotWords.state(lot.state()),
+                lot.expiredOn(desk.today()) && lot.state() == Lot.State.RELEASED
+                        ? "past its date"
+                        : LotWords.state(lot.state()),
                 lot.expiredOn(desk.today()));
     }
 }

@@ -74,7 +74,7 @@ record Saltmarsh(Ledger ledger, Instant now, ZoneId zone) {
                 .collect(Collectors.toMap(Delivery::material, Function.identity(), (earlier, later) -> later));
         newest.forEach((key, delivery) -> {
             Material card = book.material(key).orElseThrow();
-            ledger.materials().save(OwnCard.of(card, delivery, today.minusDays(delivery.daysAgo())));
+            ledger.materials().save(OwnCard.of(card, delivery, today));
         });
         Delivery.ALL.forEach(delivery -> ledger.lots().add(delivery.lot(today)));
     }

@@ -18,6 +18,9 @@ import stillroom.formulary.material.Substance;
 
 /** Builds the list of materials: own cards and the starter library in one. */
 final class ShelfList {
+    /** More rows than this are asked for: a list that long is not read anyway. */
+    private static final int FIRST_ROWS = 60;
+
     private final Inci inci;
     private final ShelfStock stock;
     private final Set<String> own;
@@ -36,16 +39,31 @@ final class ShelfList {
     }
 
     private ShelfPage page(Desk desk, Context request, ShelfQuery query) {
-        String begins = query.words().toLowerCase(Locale.ROOT);
-        List<ShelfPage.Row> rows = cards.stream()
+        List<Material> found = cards.stream()
                 .filter(card -> fits(card, query))
-                .sorted(Comparator.comparing((Material card) ->
-                                !card.name().toLowerCase(Locale.ROOT).startsWith(begins))
-                        .thenComparing(Material::name, String.CASE_INSENSITIVE_ORDER))
+                .sorted(order(query))
+                .toList();
+        List<ShelfPage.Row> rows = found.stream()
+                .limit(query.all() ? found.size() : FIRST_ROWS)
                 .map(this::row)
                 .toList();
         return new ShelfPage(
-                desk.frame(request, "Shelf", Section.SHELF), query, families(), kinds(), rows, cards.size());
+                desk.frame(request, "Shelf", Section.SHELF),
+                query,
+                families(),
+                kinds(),
+                rows,
+                found.size(),
+                cards.size());
+    }
+
+    /** What begins as typed comes first, then what stands on the shelf, then by name. */
+    private Comparator<Material> order(ShelfQuery query) {
+        String begins = query.words().toLowerCase(Locale.ROOT);
+        return Comparator.comparing(
+                        (Material card) -> !card.name().toLowerCase(Locale.ROOT).startsWith(begins))
+                .thenComparing(card -> stock.lots(card.key()).isEmpty())
+                .thenComparing(Material::name, String.CASE_INSENSITIVE_ORDER);
     }
 
     private boolean fits(Material card, ShelfQuery query) {

@@ -8,10 +8,21 @@ import stillroom.desk.shell.Frame;
  * The list of materials as it is shown.
  *
  * @param query what was looked for
+ * @param found how many cards fit; the list holds the first of them
  * @param total how many cards there are in all
  */
 public record ShelfPage(
-        Frame frame, ShelfQuery query, List<Choice> families, List<Choice> kinds, List<Row> rows, int total) {
+        Frame frame,
+        ShelfQuery query,
+        List<Choice> families,
+        List<Choice> kinds,
+        List<Row> rows,
+        int found,
+        int total) {
+    public boolean isCut() {
+        return found > rows.size();
+    }
+
     /**
      * One material.
      *

@@ -1,6 +1,8 @@
 package stillroom.desk.materials;
 
 import io.javalin.http.Context;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -11,15 +13,20 @@ import java.util.Locale;
  * @param words any of name, INCI name, CAS number or function; all words must occur
  * @param family name of the family, empty for all
  * @param kind one of {@link #KINDS}
+ * @param all whether to list however many there are
  */
-public record ShelfQuery(String words, String family, String kind) {
+public record ShelfQuery(String words, String family, String kind, boolean all) {
     static final String STOCKED = "stocked";
     static final String OWN = "own";
     static final String STARTER = "starter";
     static final List<String> KINDS = List.of("", STOCKED, OWN, STARTER);
 
     static ShelfQuery of(Context request) {
-        return new ShelfQuery(text(request, "q"), text(request, "family"), text(request, "kind"));
+        return new ShelfQuery(
+                text(request, "q"),
+                text(request, "family"),
+                text(request, "kind"),
+                text(request, "all").equals("yes"));
     }
 
     private static String text(Context request, String name) {
@@ -32,7 +39,12 @@ public record ShelfQuery(String words, String family, String kind) {
         return Arrays.stream(words.toLowerCase(Locale.ROOT).split("\\s+")).allMatch(lowerCase::contains);
     }
 
-    boolean isEmpty() {
-        return words.isEmpty() && family.isEmpty() && kind.isEmpty();
+    /** The address of the same list without its limit. */
+    public String addressOfAll() {
+        return "/materials?all=yes&q=" + encoded(words) + "&family=" + encoded(family) + "&kind=" + encoded(kind);
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 }

@@ -71,6 +71,15 @@ class MaterialPagesTest {
     }
 
     @Test
+    void aLongListIsCutAndSaysSo() {
+        String cut = desk.get("/materials").body();
+        assertThat(cut).contains("the first 60 are listed", "/materials?all=yes&amp;q=&amp;family=&amp;kind=");
+        assertThat(desk.get("/materials?all=yes").body())
+                .contains("/materials/zinc-stearate")
+                .doesNotContain("are listed");
+    }
+
+    @Test
     void whatIsLookedForIsEscaped() {
         String body =
                 desk.get("/materials?q=%22%3E%3Cscript%3Ealert(1)%3C/script%3E").body();

@@ -32,6 +32,9 @@ public final class Bench implements MaterialBook {
     public static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     public static final Evaluator EVALUATOR = Evaluator.standard();
 
+    /** Molar mass of what has none [g/mol]. */
+    public static final double UNKNOWN = 0;
+
     private static final AcidConstants ACIDS = AcidConstantsFile.shipped();
 
     private final Map<String, Material> materials = new LinkedHashMap<>();
@@ -42,7 +45,7 @@ public final class Bench implements MaterialBook {
         Bench book = new Bench();
         book.pure("water", Family.WATER, 18.015);
         book.pure("glycerin", Family.HUMECTANT, 92.094, "humectant");
-        book.pure("helianthus-annuus-seed-oil", Family.OIL, null, "oil");
+        book.pure("helianthus-annuus-seed-oil", Family.OIL, UNKNOWN, "oil");
         book.pure("phenoxyethanol", Family.PRESERVATIVE, 138.166, "preservative-annex-v");
         book.pure("ethylhexylglycerin", Family.PRESERVATIVE, 204.31, "preservative-booster");
         book.salt("sodium-benzoate", Family.PRESERVATIVE, 144.105, "benzoic-acid", "preservative-annex-v");
@@ -54,7 +57,7 @@ public final class Bench implements MaterialBook {
         book.pure("methylisothiazolinone", Family.PRESERVATIVE, 115.15, "preservative-annex-v");
         book.pure("retinyl-palmitate", Family.ACTIVE, 524.874, "retinoid");
         book.pure("citric-acid", Family.ACID, 192.123);
-        book.pure("xanthan-gum", Family.THICKENER, null, "gum", "anionic-polymer");
+        book.pure("xanthan-gum", Family.THICKENER, UNKNOWN, "gum", "anionic-polymer");
         book.surfactant("sodium-laureth-sulfate", ChargeClass.ANIONIC);
         book.surfactant("cocamidopropyl-betaine", ChargeClass.AMPHOTERIC);
         book.surfactant("coco-glucoside", ChargeClass.NONIONIC);
@@ -68,7 +71,7 @@ public final class Bench implements MaterialBook {
         return book;
     }
 
-    public Bench pure(String key, Family family, Double molarMass, String... tags) {
+    public Bench pure(String key, Family family, double molarMass, String... tags) {
         return substance(key, molarMass, ChargeClass.NONE, false, Optional.empty(), tags)
                 .card(key, family, Constituent.exactly(key, 1));
     }
@@ -80,13 +83,13 @@ public final class Bench implements MaterialBook {
     }
 
     private Bench surfactant(String key, ChargeClass charge) {
-        return substance(key, null, charge, true, Optional.empty())
+        return substance(key, UNKNOWN, charge, true, Optional.empty())
                 .card(key, Family.SURFACTANT, Constituent.exactly(key, 1));
     }
 
     public Bench substance(
             String key,
-            Double molarMass,
+            double molarMass,
             ChargeClass charge,
             boolean surfactant,
             Optional<Parent> parent,
@@ -97,7 +100,7 @@ public final class Bench implements MaterialBook {
                         key,
                         key,
                         List.of(),
-                        Optional.ofNullable(molarMass),
+                        molarMass == UNKNOWN ? Optional.empty() : Optional.of(molarMass),
                         charge,
                         surfactant,
                         ACIDS.find(parent.map(Parent::substance).orElse(key)).map(AcidConstant::key),
@@ -120,7 +123,7 @@ public final class Bench implements MaterialBook {
     }
 
     private void part(String key, Constituent more) {
-        Material card = materials.get(key);
+        Material card = material(key).orElseThrow();
         List<Constituent> parts = new ArrayList<>(card.composition());
         parts.add(more);
         materials.put(key, card.withComposition(parts.toArray(new Constituent[0])));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import stillroom.formulary.evaluation.Evaluation;
 import stillroom.formulary.evaluation.Finding;
@@ -54,7 +55,8 @@ class EvaluatorTest {
     }
 
     private static double active(Evaluation evaluation, ChargeClass charge) {
-        return evaluation.figures().activeMatterPercent().get(charge).value();
+        return Objects.requireNonNull(evaluation.figures().activeMatterPercent().get(charge))
+                .value();
     }
 
     @Test

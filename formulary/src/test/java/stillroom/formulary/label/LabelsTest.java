@@ -28,10 +28,10 @@ class LabelsTest {
 
     @BeforeEach
     void addPerfumesAndColours() {
-        book.pure("parfum", Family.FRAGRANCE, null, "fragrance");
+        book.pure("parfum", Family.FRAGRANCE, Bench.UNKNOWN, "fragrance");
         book.pure("linalool", Family.FRAGRANCE, 154.25);
         book.pure("coumarin", Family.FRAGRANCE, 146.14);
-        book.pure("ci-77491", Family.COLOURANT, null, "colourant");
+        book.pure("ci-77491", Family.COLOURANT, Bench.UNKNOWN, "colourant");
         book.card(
                 "perfume",
                 Family.FRAGRANCE,

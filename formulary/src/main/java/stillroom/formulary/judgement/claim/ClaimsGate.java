@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.regex.Pattern;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.rule.GovernedClaim;
 import stillroom.formulary.rule.RuleBook;
@@ -72,9 +71,17 @@ public final class ClaimsGate {
             rest = rest.replace(unless, " ");
         }
         for (String phrase : claim.words()) {
-            if (Pattern.compile("(?<![\\p{L}\\p{N}])" + Pattern.quote(phrase))
-                    .matcher(rest)
-                    .find()) {
+            if (startsAWord(rest, phrase)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether the phrase stands in the text at the beginning of a word. */
+    private static boolean startsAWord(String text, String phrase) {
+        for (int at = text.indexOf(phrase); at >= 0; at = text.indexOf(phrase, at + 1)) {
+            if (at == 0 || !Character.isLetterOrDigit(text.charAt(at - 1))) {
                 return true;
             }
         }

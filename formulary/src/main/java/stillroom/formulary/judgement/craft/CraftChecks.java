@@ -31,6 +31,7 @@ public final class CraftChecks {
                 HeatChecks::materials,
                 ChelatorChecks::extracts,
                 OrderChecks::sequence,
+                OrderChecks::wetting,
                 NitrosamineChecks::secondaryAmines,
                 BriefChecks::price,
                 HandlingChecks::corrosive,

@@ -28,7 +28,7 @@ final class EmulsionChecks {
                 || !between(pot).isEmpty()) {
             return;
         }
-        report.accept(Note.fault("emulsion.no-emulsifier", oils)
+        report.accept(Note.of(pot.isFullyKnown(), "emulsion.no-emulsifier", oils)
                 .says(
                         "An oil phase of " + Words.percent(Pot.sum(oils)) + " and " + Words.percent(pot.waterFraction())
                                 + " water stand without an emulsifier.",

@@ -6,6 +6,7 @@ import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.judgement.pot.Item;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.material.Constituent;
+import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Substance;
 import stillroom.formulary.rule.OrderRule;
 
@@ -16,20 +17,56 @@ final class OrderChecks {
     static void sequence(Pot pot, Consumer<Finding> report) {
         List<Item> items = pot.items();
         for (OrderRule rule : pot.rules().order()) {
+            boolean[] first = matching(pot, rule.first());
+            boolean[] then = matching(pot, rule.then());
             for (int late = 1; late < items.size(); late++) {
-                Item first = items.get(late);
-                if (!matches(pot, first, rule.first())) {
-                    continue;
-                }
                 // The nearest wrong neighbour is the one to swap with.
-                for (int early = late - 1; early >= 0; early--) {
-                    if (matches(pot, items.get(early), rule.then())) {
-                        report.accept(finding(rule, first, items.get(early)));
+                for (int early = late - 1; first[late] && early >= 0; early--) {
+                    if (then[early]) {
+                        report.accept(finding(rule, items.get(late), items.get(early)));
                         break;
                     }
                 }
             }
         }
+    }
+
+    /** A gum goes lumpy in water unless something wets it first; so a look where nothing that wets stands before it. */
+    static void wetting(Pot pot, Consumer<Finding> report) {
+        boolean[] gums = matching(pot, List.of("tag:gum"));
+        boolean[] wets = matching(pot, List.of("tag:humectant", "tag:oil", "tag:alcohol", "tag:ethoxylated"));
+        for (int gum = 0; gum < gums.length; gum++) {
+            boolean wetted = false;
+            boolean inWater = false;
+            for (int before = 0; before < gum; before++) {
+                boolean samePhase = pot.items()
+                        .get(before)
+                        .portion()
+                        .phase()
+                        .equals(pot.items().get(gum).portion().phase());
+                wetted |= samePhase && wets[before];
+                inWater |= samePhase && pot.items().get(before).is(Family.WATER);
+            }
+            if (gums[gum] && inWater && !wetted) {
+                report.accept(new Finding(
+                        Finding.Kind.LOOK_AT_THIS,
+                        "order.gum-wetted",
+                        CraftChecks.PRACTICE,
+                        List.of(pot.items().get(gum).portion().lineId()),
+                        List.of(),
+                        pot.items().get(gum).name()
+                                + " goes into water dry; grains swell from outside and keep dry lumps.",
+                        "Wet it in a glycol, glycerin or oil first, or strew it slowly under fast stirring."));
+            }
+        }
+    }
+
+    private static boolean[] matching(Pot pot, List<String> selectors) {
+        boolean[] matching = new boolean[pot.items().size()];
+        for (int i = 0; i < matching.length; i++) {
+            matching[i] = matches(pot, pot.items().get(i), selectors);
+        }
+        return matching;
     }
 
     /** Side by side in one phase the list is the order of work; over phases the maker may mean something else. */

@@ -39,8 +39,8 @@ final class PhChecks {
                 apart ? Finding.Kind.PROBABLE_FAULT : Finding.Kind.LOOK_AT_THIS,
                 "ph.material",
                 item.material()
-                        .map(card -> card.sources().getOrDefault("workingPh", ""))
-                        .orElse(""),
+                        .map(card -> card.sources().getOrDefault("workingPh", CraftChecks.PRACTICE))
+                        .orElse(CraftChecks.PRACTICE),
                 List.of(item.portion().lineId()),
                 List.of(figure("Product", ph), figure("Works at", works)),
                 says,

@@ -49,7 +49,7 @@ final class PreservationChecks {
                         + " not on the legal list of preservatives and not counted.";
         List<Share> named = new ArrayList<>(preservatives);
         named.addAll(boosters);
-        report.accept(Note.of(hurdle.isEmpty(), "preservation.missing", named)
+        report.accept(Note.of(hurdle.isEmpty() && pot.isFullyKnown(), "preservation.missing", named)
                 .says(
                         lead + "." + hurdle.map(words -> " " + words).orElse("") + boosted,
                         "Choose a preservative that works at the product's pH, and have a challenge test made."));

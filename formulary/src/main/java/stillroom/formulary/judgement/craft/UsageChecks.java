@@ -66,8 +66,8 @@ final class UsageChecks {
                 kind,
                 rule,
                 item.material()
-                        .map(card -> card.sources().getOrDefault("usage", ""))
-                        .orElse(""),
+                        .map(card -> card.sources().getOrDefault("usage", CraftChecks.PRACTICE))
+                        .orElse(CraftChecks.PRACTICE),
                 List.of(item.portion().lineId()),
                 List.of(
                         Figure.exactly("In the product", share * 100, "%", "as added, upper end"),

@@ -71,6 +71,11 @@ public record Pot(
         return items.stream().filter(item -> item.is(family)).toList();
     }
 
+    /** Whether every card is opened; else what seems missing may stand in an unopened one. */
+    public boolean isFullyKnown() {
+        return composition.unknown().isEmpty();
+    }
+
     /** Whether a card of that shelf brings the substance. */
     public boolean broughtBy(Family family, Share share) {
         return items.stream()

@@ -3,6 +3,7 @@ package stillroom.formulary.judgement.pot;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Objects;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stillroom.formulary.rule.RuleBook;
@@ -27,7 +28,7 @@ class WaterActivityPublishedTest {
         "glucose, 180.156, 40, 0.9293"
     })
     void tabledActivities(String solute, double molarMass, double percent, double expected) {
-        double k = RULES.norrish().get(solute);
+        double k = Objects.requireNonNull(RULES.norrish().get(solute));
         assertThat(WaterActivity.ofOne(100 - percent, percent, molarMass, k)).isEqualTo(expected, within(5e-5));
     }
 
@@ -35,7 +36,7 @@ class WaterActivityPublishedTest {
     @ParameterizedTest
     @CsvSource({"sucrose, 342.297, 60, 0.896, 0.900", "glycerin, 92.094, 50, 0.80, 0.82"})
     void nearMeasuredActivities(String solute, double molarMass, double percent, double low, double high) {
-        double k = RULES.norrish().get(solute);
+        double k = Objects.requireNonNull(RULES.norrish().get(solute));
         assertThat(WaterActivity.ofOne(100 - percent, percent, molarMass, k)).isBetween(low - 0.005, high + 0.005);
     }
 }

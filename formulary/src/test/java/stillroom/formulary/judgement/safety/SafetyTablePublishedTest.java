@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -36,7 +37,7 @@ class SafetyTablePublishedTest {
         "FACE_CREAM, 24.14, 1", "HAND_CREAM, 32.70, 1", "DEODORANT, 22.08, 1", "LIP_PRODUCT, 0.90, 1"
     })
     void exposureTableAgreesWithItself(ProductType type, double appliedPerKilogram, double retention) {
-        assertThat(RULES.exposure().get(type).milligramsPerKilogramDay())
+        assertThat(Objects.requireNonNull(RULES.exposure().get(type)).milligramsPerKilogramDay())
                 .isEqualTo(appliedPerKilogram * retention, within(0.0051));
     }
 

@@ -20,6 +20,7 @@ import stillroom.formulary.quantity.Grams;
  * @param planned mass of the plan, empty when weighed free hand
  * @param reckoning how the size came about
  * @param put what was put in so far [g]
+ * @param recipe address of the recipe sheet, empty when weighed free hand
  * @param next what comes next, at most a few
  * @param progress per phase how many lines are in and how many steps are done
  * @param chart pH over time, where there are readings to draw
@@ -32,6 +33,7 @@ public record OverviewPage(
         String put,
         String opened,
         String due,
+        String recipe,
         List<String> next,
         List<Progress> progress,
         List<ReadingRow> readings,
@@ -68,6 +70,10 @@ public record OverviewPage(
                         .rest()
                         .map(rest ->
                                 Format.moment(rest.event().due(), work.desk().zone()))
+                        .orElse(""),
+                work.batch()
+                        .version()
+                        .map(number -> "/products/" + work.product().id() + "/versions/" + number + "/recipe.pdf")
                         .orElse(""),
                 next(work),
                 plan.map(p -> progress(work, p)).orElse(List.of()),

@@ -10,6 +10,7 @@ public final class Notices {
             Map.entry("kept", "Kept. This version does not change any more."),
             Map.entry("copied", "A new version, copied from the one before."),
             Map.entry("planned", "Planned. The plan is the first entry of the batch's log."),
+            Map.entry("carried", "A new version, with what was really made. It is a draft until you keep it."),
             Map.entry("logged", "Written into the log."),
             Map.entry("struck", "Struck. The entry stays in the log, with your reason."),
             Map.entry("counted", "Counted. The stock now says what you found."),

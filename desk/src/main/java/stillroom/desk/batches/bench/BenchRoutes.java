@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.Optional;
 import stillroom.desk.batches.BatchWork;
+import stillroom.desk.batches.LogPost;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Input;
@@ -35,7 +36,7 @@ public final class BenchRoutes {
     private static void log(Desk desk, RunningTimers timers, Context request) {
         BatchWork work = BatchWork.of(desk, request);
         Input input = Input.of(request);
-        LogPost.Outcome outcome = new LogPost(work, input).take();
+        LogPost.Outcome outcome = new LogPost(work, input).take(() -> new ActReader(work, input).event());
         if (outcome.entry().isPresent()) {
             timers.forget();
             request.redirect(after(work, input, outcome.entry().get()), HttpStatus.SEE_OTHER);

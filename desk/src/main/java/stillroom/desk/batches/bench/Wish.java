@@ -25,7 +25,8 @@ record Wish(Optional<Doing> doing, String vessel, Map<String, String> about) {
                 about.put(field, typed);
             }
         }
-        return new Wish(Doing.of(input.text("do")), input.text("vessel"), about);
+        Optional<Doing> doing = Doing.of(input.text("do")).or(() -> Doing.of(input.text("act")));
+        return new Wish(doing, input.text("vessel"), about);
     }
 
     String get(String field) {

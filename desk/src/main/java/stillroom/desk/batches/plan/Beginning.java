@@ -2,6 +2,7 @@ package stillroom.desk.batches.plan;
 
 import java.util.List;
 import java.util.Optional;
+import stillroom.desk.batches.BatchCode;
 import stillroom.desk.shell.Input;
 import stillroom.formulary.batch.Batch;
 import stillroom.formulary.batch.BatchEvent;
@@ -13,8 +14,6 @@ import stillroom.ledger.store.Saved;
 
 /** Begins a batch: keeps the version for good, opens the batch and logs its plan, all or nothing. */
 final class Beginning {
-    private static final int LONGEST_CODE = 40;
-
     private Beginning() {}
 
     /**
@@ -31,7 +30,7 @@ final class Beginning {
     }
 
     static Outcome of(PlanWork work, Input input) {
-        String code = code(input);
+        String code = BatchCode.read(input);
         String who = input.required("who", "The name of who plans");
         int edit = input.whole("edit", "The edit", 0, Integer.MAX_VALUE).orElse(-1);
         if (!input.isSound() || work.plan().isEmpty()) {
@@ -48,17 +47,6 @@ final class Beginning {
 
     private record Entry(String code, String who, int edit) {}
 
-    private static String code(Input input) {
-        String code = input.required("code", "The batch code");
-        if (code.length() > LONGEST_CODE || !code.matches("[\\p{L}\\p{N} ._/#+-]*")) {
-            input.refuse(
-                    "code",
-                    "A batch code has up to " + LONGEST_CODE
-                            + " letters, digits, blanks or one of . _ / # + -, as it is printed on containers.");
-        }
-        return code;
-    }
-
     /** The same form sent twice begins one batch: the first one is shown where nothing was done with it since. */
     private static Optional<Outcome> begunBefore(PlanWork work, String code, Plan plan) {
         Ledger ledger = work.desk().desk().ledger();
@@ -69,9 +57,7 @@ final class Beginning {
         List<LogEntry> log = ledger.batches().log(taken.get().id());
         boolean same = log.size() == 1 && log.get(0).event().equals(new BatchEvent.Planned(plan));
         return Optional.of(
-                same
-                        ? new Outcome(Optional.of(taken.get().id()), "", false)
-                        : Outcome.refused("The code " + code + " is taken by another batch; choose a different one."));
+                same ? new Outcome(Optional.of(taken.get().id()), "", false) : Outcome.refused(BatchCode.taken(code)));
     }
 
     private static Outcome begin(PlanWork work, Entry entry, Plan plan) {
@@ -98,7 +84,7 @@ final class Beginning {
                         entry.code(),
                         work.desk().desk().today());
         if (batch.isEmpty()) {
-            return Outcome.refused("The code " + entry.code() + " is taken by another batch; choose a different one.");
+            return Outcome.refused(BatchCode.taken(entry.code()));
         }
         if (work.desk().owned().isEmpty()) {
             ledger.equipment().writeBalances(work.balances());

@@ -1,9 +1,9 @@
-package stillroom.desk.batches.bench;
+package stillroom.desk.batches;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
-import stillroom.desk.batches.BatchWork;
 import stillroom.desk.shell.Input;
 import stillroom.formulary.Problem;
 import stillroom.formulary.batch.BatchEvent;
@@ -16,14 +16,14 @@ import stillroom.formulary.quantity.Grams;
 import stillroom.ledger.lot.StockedLot;
 
 /** Takes one act of the bench into the log, once, or says why not. */
-final class LogPost {
+public final class LogPost {
     private static final Pattern REQUEST = Pattern.compile("[A-Za-z0-9-]{8,64}");
     private static final int LONGEST_NAME = 60;
 
     private final BatchWork work;
     private final Input input;
 
-    LogPost(BatchWork work, Input input) {
+    public LogPost(BatchWork work, Input input) {
         this.work = work;
         this.input = input;
     }
@@ -34,11 +34,12 @@ final class LogPost {
      * @param entry as it stands on disk
      * @param meanwhile what was written from elsewhere since the form was shown, one sentence; nothing was stored then
      */
-    record Outcome(Optional<LogEntry> entry, String meanwhile) {
+    public record Outcome(Optional<LogEntry> entry, String meanwhile) {
         static final Outcome REFUSED = new Outcome(Optional.empty(), "");
     }
 
-    Outcome take() {
+    /** @param reader reads the form into the event that it means; none where something typed cannot be taken */
+    public Outcome take(Supplier<Optional<BatchEvent>> reader) {
         String requestId = input.text("requestId");
         if (!REQUEST.matcher(requestId).matches()) {
             input.refuse("act", "The form was not complete; here it is again.");
@@ -50,7 +51,7 @@ final class LogPost {
             return new Outcome(made, "");
         }
         String by = by();
-        Optional<BatchEvent> event = new ActReader(work, input).event();
+        Optional<BatchEvent> event = reader.get();
         event.ifPresent(this::judge);
         if (event.isEmpty() || !input.isSound()) {
             return Outcome.REFUSED;
@@ -94,13 +95,18 @@ final class LogPost {
 
     /** The field that the person sees for a field of the event. */
     private static String field(BatchEvent event, String field) {
-        return event instanceof BatchEvent.VesselReady && field.equals("vessel") ? "newVessel" : field;
+        if (event instanceof BatchEvent.VesselReady && field.equals("vessel")) {
+            return "newVessel";
+        }
+        boolean inWords = event instanceof BatchEvent.ReadingTaken reading
+                && reading.value().isEmpty()
+                && field.equals("value");
+        return inWords ? "words" : field;
     }
 
     private BenchFacts facts(BatchEvent event) {
         List<Lot> lots = event instanceof Poured poured
-                ? work.desk().ledger().lots().ofMaterial(poured.materialKey()).stream()
-                        .map(StockedLot::lot)
+                ? poured.lot().flatMap(work.desk().ledger().lots()::lot).map(StockedLot::lot).stream()
                         .toList()
                 : List.of();
         return new BenchFacts(

@@ -1,0 +1,54 @@
+package stillroom.desk.batches.made;
+
+import java.util.List;
+import java.util.Optional;
+import stillroom.desk.batches.BatchHead;
+import stillroom.desk.shell.Frame;
+
+/**
+ * What was really made beside what was planned.
+ *
+ * @param lines planned lines and, after them, what no line asked for
+ * @param judged the same judgement that the formula gets; none while nothing is in
+ */
+public record MadePage(
+        Frame frame,
+        BatchHead head,
+        List<LineMade> lines,
+        Masses masses,
+        List<String> corrections,
+        List<String> samples,
+        List<LotMade> lots,
+        String evaporation,
+        Optional<Judged> judged,
+        int decimals) {
+    public MadePage {
+        lines = List.copyOf(lines);
+        corrections = List.copyOf(corrections);
+        samples = List.copyOf(samples);
+        lots = List.copyOf(lots);
+    }
+
+    /**
+     * One line.
+     *
+     * @param state "within", "off", "explained", "not weighed" or "beyond the plan"
+     * @param because the explanation, where the line was accepted as it is
+     */
+    public record LineMade(
+            String name,
+            String planned,
+            String poured,
+            String deviation,
+            String deviationPercent,
+            String asked,
+            String made,
+            String state,
+            String because) {}
+
+    /** Where the mass went, all [g]. */
+    public record Masses(
+            String added, String evaporated, String samples, String filled, String retained, String inVessels) {}
+
+    public record LotMade(String material, String lot, String added, String inProduct) {}
+}

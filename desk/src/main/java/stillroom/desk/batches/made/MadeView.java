@@ -1,0 +1,123 @@
+package stillroom.desk.batches.made;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import stillroom.desk.batches.BatchHead;
+import stillroom.desk.batches.BatchWork;
+import stillroom.desk.batches.LogWords;
+import stillroom.desk.batches.made.MadePage.LineMade;
+import stillroom.desk.batches.made.MadePage.LotMade;
+import stillroom.desk.batches.made.MadePage.Masses;
+import stillroom.desk.shell.Format;
+import stillroom.desk.shell.Frame;
+import stillroom.desk.shell.Judgement;
+import stillroom.formulary.batch.AsMade;
+import stillroom.formulary.batch.Drawn;
+import stillroom.formulary.batch.MadeLine;
+import stillroom.formulary.batch.Yield;
+import stillroom.formulary.quantity.Grams;
+
+/** Puts the page of what was made together. */
+final class MadeView {
+    /** More decimals than any balance of a workshop; splits of mixtures have many more. */
+    private static final int MASS_DECIMALS = 3;
+
+    private final BatchWork work;
+    private final AsMade made;
+    private final int decimals;
+
+    MadeView(BatchWork work) {
+        this.work = work;
+        this.made = AsMade.of(work.state(), work.formula(), work.book());
+        this.decimals = work.desk().ledger().settings().read().decimalsShown();
+    }
+
+    MadePage page(Frame frame) {
+        LogWords words = new LogWords(work.cards(), work.desk().zone());
+        return new MadePage(
+                frame,
+                BatchHead.of(work),
+                made.lines().stream().map(this::line).toList(),
+                masses(),
+                work.state().corrections().stream()
+                        .map(pour -> words.say(pour.event()))
+                        .toList(),
+                work.state().drawn().stream()
+                        .filter(drawn -> drawn.kind() == Drawn.Kind.SAMPLE)
+                        .map(drawn -> Format.grams(drawn.said()) + " g: " + drawn.what())
+                        .toList(),
+                made.lots().stream().map(this::lot).toList(),
+                made.evaporated().says(),
+                judged(),
+                decimals);
+    }
+
+    private Optional<Judged> judged() {
+        if (made.added().signum() <= 0) {
+            return Optional.empty();
+        }
+        return Optional.of(Judged.of(Judgement.of(
+                work.desk(), made.subject(work.product().brief(), work.formula(), work.state()), work.book())));
+    }
+
+    private LineMade line(MadeLine line) {
+        return new LineMade(
+                work.cards().name(line.materialKey()),
+                line.target().map(MadeView::grams).orElse(""),
+                grams(line.actual()),
+                line.target().map(target -> signed(line.actual().minus(target))).orElse(""),
+                line.deviationPercent().map(MadeView::signedPercent).orElse(""),
+                line.asked().map(asked -> Format.percent(asked, decimals)).orElse(""),
+                Format.decimal(line.made().value(), decimals),
+                state(line),
+                work.state().accepted().getOrDefault(line.lineId(), ""));
+    }
+
+    private String state(MadeLine line) {
+        if (line.target().isEmpty()) {
+            return "beyond the plan";
+        }
+        if (line.toReading()) {
+            return "up to the reading";
+        }
+        if (line.withinTolerance()) {
+            return "within tolerance";
+        }
+        if (work.state().accepted().containsKey(line.lineId())) {
+            return "off, explained";
+        }
+        return line.actual().isZero() ? "not weighed" : "off";
+    }
+
+    private Masses masses() {
+        Yield yield = Yield.of(work.state());
+        return new Masses(
+                grams(yield.added()),
+                grams(yield.evaporated()),
+                grams(yield.samples()),
+                grams(yield.filled()),
+                grams(yield.retained()),
+                grams(work.state().inVessels().net()));
+    }
+
+    private LotMade lot(stillroom.formulary.batch.MadeLot lot) {
+        return new LotMade(
+                work.cards().name(lot.materialKey()),
+                lot.lot().orElse("not booked"),
+                grams(lot.added()),
+                grams(lot.inProduct()));
+    }
+
+    private static String grams(Grams mass) {
+        int own = Math.max(0, mass.value().stripTrailingZeros().scale());
+        return Format.decimal(mass.value(), Math.min(MASS_DECIMALS, own));
+    }
+
+    private static String signed(Grams mass) {
+        return (mass.signum() > 0 ? "+" : "") + grams(mass);
+    }
+
+    private static String signedPercent(BigDecimal percent) {
+        return (percent.signum() > 0 ? "+" : "") + Format.decimal(percent, 1);
+    }
+}

@@ -1,0 +1,3 @@
+/** The start page, asked over HTTP. */
+@org.jspecify.annotations.NullMarked
+package stillroom.desk.today;

@@ -13,6 +13,8 @@ final class ChargeChecks {
     /** Below this a charged substance is a trace from a raw material. */
     private static final double TRACE = 0.001;
 
+    private static final double POLYMER_TRACE = 0.0011;
+
     private ChargeChecks() {}
 
     static void surfactants(Pot pot, Consumer<Finding> report) {
@@ -38,24 +40,30 @@ final class ChargeChecks {
         meet(
                 pot,
                 charged(pot, ChargeClass.CATIONIC),
-                pot.ingredients("anionic-polymer"),
+                polymers(pot, "anionic-polymer"),
                 true,
                 "Cationic %s and the anionic polymer %s bind each other; thickening and conditioning suffer.",
                 report);
         meet(
                 pot,
-                pot.ingredients("cationic-polymer"),
-                pot.ingredients("anionic-polymer"),
+                polymers(pot, "cationic-polymer"),
+                polymers(pot, "anionic-polymer"),
                 true,
                 "The cationic polymer %s and the anionic polymer %s bind each other.",
                 report);
         meet(
                 pot,
-                pot.ingredients("cationic-polymer"),
+                polymers(pot, "cationic-polymer"),
                 charged(pot, ChargeClass.ANIONIC),
                 false,
                 "The cationic polymer %s and the anionic surfactant %s form a complex; in a shampoo that may be meant.",
                 report);
+    }
+
+    /** Polymers in more than the tenth of a percent in which they only moisten or film. */
+    private static List<Share> polymers(Pot pot, String tag) {
+        List<Share> polymers = pot.ingredients(tag);
+        return Pot.sum(polymers) > POLYMER_TRACE ? polymers : List.of();
     }
 
     private static void meet(

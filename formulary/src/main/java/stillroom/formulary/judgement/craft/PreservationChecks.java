@@ -19,6 +19,8 @@ import stillroom.formulary.rule.Rule;
 final class PreservationChecks {
     /** Below this there is no water phase in which something grows, only moisture of raw materials. */
     private static final double WATER_PHASE = 0.03;
+    /** Between the two a solid bar or paste may keep by its dryness: worth a look, no fault yet. */
+    private static final double CLEARLY_WET = 0.10;
     /** A tenth of the legal maximum: less is what an extract brought along. */
     private static final double TRACE_OF_LIMIT = 0.1;
 
@@ -28,7 +30,8 @@ final class PreservationChecks {
     private PreservationChecks() {}
 
     static void present(Pot pot, Consumer<Finding> report) {
-        if (pot.waterFraction() < WATER_PHASE) {
+        double water = pot.freeWaterFraction();
+        if (water < WATER_PHASE) {
             return;
         }
         List<Share> preservatives = pot.where(share -> preserves(pot, share));
@@ -40,16 +43,17 @@ final class PreservationChecks {
         List<Share> boosters = pot.ingredients("preservative-booster");
         Optional<String> hurdle = hurdle(pot);
         String lead = preservatives.isEmpty()
-                ? "Nothing preserves the water phase of " + Words.percent(pot.waterFraction())
+                ? "Nothing preserves the water phase of " + Words.percent(water)
                 : "Only traces of a preservative (" + Note.names(preservatives) + ") stand in a water phase of "
-                        + Words.percent(pot.waterFraction());
+                        + Words.percent(water);
         String boosted = boosters.isEmpty()
                 ? ""
                 : " " + Note.names(boosters) + (boosters.size() == 1 ? " is" : " are")
                         + " not on the legal list of preservatives and not counted.";
         List<Share> named = new ArrayList<>(preservatives);
         named.addAll(boosters);
-        report.accept(Note.of(hurdle.isEmpty() && pot.isFullyKnown(), "preservation.missing", named)
+        report.accept(Note.of(
+                        hurdle.isEmpty() && pot.isFullyKnown() && water >= CLEARLY_WET, "preservation.missing", named)
                 .says(
                         lead + "." + hurdle.map(words -> " " + words).orElse("") + boosted,
                         "Choose a preservative that works at the product's pH, and have a challenge test made."));

@@ -16,8 +16,8 @@ import stillroom.formulary.quantity.PercentRange;
 
 /** Each material against its usual range of use. */
 final class UsageChecks {
-    /** A little beyond a usual range is taste; half as much again is mostly a slip of the decimal point. */
-    private static final double SLIP = 1.5;
+    /** Twice a usual range can be meant; far beyond it is mostly a slip of the decimal point. */
+    private static final double SLIP = 2.5;
 
     private UsageChecks() {}
 
@@ -40,7 +40,9 @@ final class UsageChecks {
             return;
         }
         if (share.upper() > high + dust) {
-            Finding.Kind kind = share.nominal() > high * SLIP ? Finding.Kind.PROBABLE_FAULT : Finding.Kind.LOOK_AT_THIS;
+            // A corrector takes as much as the reading asks; its usual range says little.
+            boolean slip = share.isExact() && share.nominal() > high * SLIP;
+            Finding.Kind kind = slip ? Finding.Kind.PROBABLE_FAULT : Finding.Kind.LOOK_AT_THIS;
             report.accept(finding(kind, "usage.above", item, usage, share.upper(), "above"));
         } else if (share.upper() < low - dust) {
             below(pot, item)

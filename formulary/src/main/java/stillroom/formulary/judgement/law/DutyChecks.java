@@ -18,7 +18,7 @@ final class DutyChecks {
             return;
         }
         for (Duty duty : pot.rules().duties()) {
-            boolean concerns = duty.when() == Duty.When.ALWAYS || pot.waterFraction() >= WATER_PHASE;
+            boolean concerns = duty.when() == Duty.When.ALWAYS || pot.freeWaterFraction() >= WATER_PHASE;
             if (concerns && duty.appliesIn(pot.brief().market())) {
                 report.accept(new Finding(
                         Finding.Kind.STANDING_DUTY,

@@ -32,6 +32,9 @@ public record Pot(
         List<Share> shares,
         List<String> loops,
         Figures figures) {
+    /** Below this share of a card its water is moisture. */
+    private static final double BOUND = 0.2;
+
     /** Opens the subject and computes its figures. */
     public static Pot open(Subject subject, MaterialBook book, PriceBook prices, RuleBook rules, LocalDate asOf) {
         Opening.Opened opened = Opening.open(subject, book);
@@ -60,6 +63,24 @@ public record Pot(
 
     public List<Share> where(Predicate<Share> wanted) {
         return shares.stream().filter(wanted).toList();
+    }
+
+    /**
+     * Water in which something could grow, nominal, 0 to 1: without the moisture of powders, waxes and nearly
+     * water-free materials, which is bound.
+     */
+    public double freeWaterFraction() {
+        double free = 0;
+        for (Item item : items) {
+            double inCard = item.material().stream()
+                    .flatMap(card -> card.composition().stream())
+                    .filter(part ->
+                            isWater(part.substance()) || part.substance().startsWith("material:"))
+                    .mapToDouble(part -> part.massFraction().nominal())
+                    .sum();
+            free += inCard >= BOUND ? item.portion().share().nominal() * inCard : 0;
+        }
+        return Math.min(free, waterFraction());
     }
 
     /** Substances with the tag that are there on purpose. */

@@ -34,7 +34,6 @@ public final class LotPages {
      *
      * @param seen what the lot looked like when the page was made, to notice a stale edit
      * @param conflict one sentence where somebody saved in the meantime, else empty
-     * @param below whether the book says less than nothing is left
      */
     public record LotPage(
             Frame frame,

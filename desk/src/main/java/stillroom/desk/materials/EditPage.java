@@ -13,7 +13,6 @@ import stillroom.desk.shell.Typed;
  * @param rows how many constituents the form holds
  * @param unknown for each row whether its name is not in the substance table
  * @param conflict one sentence where somebody saved in the meantime, else empty
- * @param history of the card, for that case
  * @param inciNames to choose from
  */
 public record EditPage(

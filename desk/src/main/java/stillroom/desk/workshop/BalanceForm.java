@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import stillroom.desk.shell.Decimals;
 import stillroom.desk.shell.Input;
 import stillroom.formulary.plan.Balance;
@@ -18,6 +19,8 @@ import stillroom.science.weighing.Repeatability;
 final class BalanceForm {
     private static final int FEWEST_READINGS = 5;
     private static final MathContext THREE_DIGITS = new MathContext(3, RoundingMode.HALF_EVEN);
+
+    private static final Pattern BETWEEN_READINGS = Pattern.compile("[\\s;]+");
 
     private BalanceForm() {}
 
@@ -65,7 +68,7 @@ final class BalanceForm {
     /** The standard deviation of the readings typed in, to three digits [g]. */
     private static Optional<Grams> estimated(Input input) {
         List<Double> readings = new ArrayList<>();
-        for (String word : input.text("readings").split("[\\s;]+")) {
+        for (String word : BETWEEN_READINGS.split(input.text("readings"), -1)) {
             Optional<BigDecimal> reading = Decimals.read(word);
             if (reading.isPresent()) {
                 readings.add(reading.get().doubleValue());

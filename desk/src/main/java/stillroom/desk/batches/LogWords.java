@@ -10,6 +10,7 @@ import stillroom.formulary.batch.BatchEvent.Purpose;
 import stillroom.formulary.batch.BatchEventCases;
 import stillroom.formulary.formula.ReadingKind;
 import stillroom.formulary.quantity.Grams;
+import stillroom.formulary.quantity.Percent;
 
 /** Says an entry of a batch log in one sentence. */
 public final class LogWords implements BatchEventCases<String> {
@@ -158,6 +159,24 @@ public final class LogWords implements BatchEventCases<String> {
         String how = event.how().isEmpty() ? "" : " (" + how(event.how()) + ")";
         String kind = event.kind() == ReadingKind.OTHER ? "reading" : kind(event.kind());
         return "Read: " + kind + value + how + "." + tail(event.words());
+    }
+
+    @Override
+    public String titrationBegun(BatchEvent.TitrationBegun event) {
+        String lot = event.lot().map(code -> " (lot " + code + ")").orElse("");
+        String how = event.how().isEmpty() ? "" : " (" + how(event.how()) + ")";
+        return g(event.sample()) + " taken out of " + event.vessel() + " to be titrated with "
+                + cards.name(event.corrector()) + lot + ", "
+                + (event.dilution().equals(Percent.HUNDRED)
+                        ? "as it is"
+                        : "weighed into water, " + event.dilution() + " %")
+                + how + ".";
+    }
+
+    @Override
+    public String titrationRead(BatchEvent.TitrationRead event) {
+        return "Sample of entry " + event.titration() + ": pH " + plain(event.pH()) + " with " + g(event.added())
+                + " added.";
     }
 
     @Override

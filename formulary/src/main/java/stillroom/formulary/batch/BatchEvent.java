@@ -7,6 +7,7 @@ import java.util.Optional;
 import stillroom.formulary.formula.ReadingKind;
 import stillroom.formulary.plan.Plan;
 import stillroom.formulary.quantity.Grams;
+import stillroom.formulary.quantity.Percent;
 
 /** Something that happened to a batch. What happened stays in the log; a mistake is struck by a later entry. */
 public sealed interface BatchEvent {
@@ -175,6 +176,46 @@ public sealed interface BatchEvent {
         @Override
         public <R> R match(BatchEventCases<R> cases) {
             return cases.readingTaken(this);
+        }
+    }
+
+    /**
+     * A weighed sample was taken out to be titrated with a weighed dilution of a corrector; it is thrown away afterwards.
+     *
+     * @param corrector key of the material that was diluted
+     * @param lot none where the bottle was not booked
+     * @param dilution share of the corrector in the dilution, as weighed; 100 where it is poured as it is
+     * @param how conditions, such as the instrument, the electrode, the balance
+     */
+    record TitrationBegun(
+            String vessel,
+            Grams sample,
+            String corrector,
+            Optional<String> lot,
+            Percent dilution,
+            Optional<Double> celsius,
+            Map<String, String> how)
+            implements BatchEvent {
+        public TitrationBegun {
+            how = Map.copyOf(how);
+        }
+
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.titrationBegun(this);
+        }
+    }
+
+    /**
+     * The pH of a sample that is titrated; it is no reading of the product, save the first, before any addition.
+     *
+     * @param titration number of the entry with which the titration began
+     * @param added dilution poured into the sample so far, all together [g]
+     */
+    record TitrationRead(int titration, Grams added, double pH) implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.titrationRead(this);
         }
     }
 

@@ -32,6 +32,10 @@ public interface BatchEventCases<R> {
 
     R readingTaken(BatchEvent.ReadingTaken event);
 
+    R titrationBegun(BatchEvent.TitrationBegun event);
+
+    R titrationRead(BatchEvent.TitrationRead event);
+
     R restBegun(BatchEvent.RestBegun event);
 
     R restEnded(BatchEvent.RestEnded event);

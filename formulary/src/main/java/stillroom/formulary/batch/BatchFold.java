@@ -24,6 +24,8 @@ final class BatchFold implements BatchEventCases<BatchFold> {
     private final List<Logged<BatchEvent.StepDone>> steps = new ArrayList<>();
     private final Map<String, Logged<BatchEvent.TimerStarted>> timers = new LinkedHashMap<>();
     private final List<Logged<BatchEvent.ReadingTaken>> readings = new ArrayList<>();
+    private final List<Logged<BatchEvent.TitrationBegun>> titrations = new ArrayList<>();
+    private final List<Logged<BatchEvent.TitrationRead>> titrationReads = new ArrayList<>();
     private final List<WeighedBack> weighings = new ArrayList<>();
     private final List<Drawn> drawn = new ArrayList<>();
     private final List<Logged<BatchEvent.Filled>> fills = new ArrayList<>();
@@ -76,6 +78,8 @@ final class BatchFold implements BatchEventCases<BatchFold> {
                 steps,
                 List.copyOf(timers.values()),
                 readings,
+                titrations,
+                titrationReads,
                 weighings,
                 drawn,
                 fills,
@@ -234,6 +238,19 @@ final class BatchFold implements BatchEventCases<BatchFold> {
         if (event.kind() == ReadingKind.TEMPERATURE) {
             seen(event.vessel(), event.value());
         }
+        return this;
+    }
+
+    @Override
+    public BatchFold titrationBegun(BatchEvent.TitrationBegun event) {
+        titrations.add(logged(event));
+        draw(Drawn.Kind.SAMPLE, event.vessel(), "pH titration", event.sample());
+        return this;
+    }
+
+    @Override
+    public BatchFold titrationRead(BatchEvent.TitrationRead event) {
+        titrationReads.add(logged(event));
         return this;
     }
 

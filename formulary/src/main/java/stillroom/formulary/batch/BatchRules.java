@@ -184,6 +184,46 @@ public final class BatchRules implements BatchEventCases<List<Problem>> {
     }
 
     @Override
+    public List<Problem> titrationBegun(BatchEvent.TitrationBegun event) {
+        List<Problem> problems = work();
+        vessels.takenOut(event.vessel(), event.sample())
+                .forEach(problem -> problems.add(
+                        new Problem(problem.field().equals("mass") ? "sample" : problem.field(), problem.sentence())));
+        problems.addAll(written("corrector", event.corrector(), "Say which acid or base is poured."));
+        if (event.dilution().isZero()) {
+            problems.add(new Problem("dilution", "There is no corrector in this dilution."));
+        }
+        event.celsius().ifPresent(celsius -> problems.addAll(temperature("celsius", celsius)));
+        return problems;
+    }
+
+    @Override
+    public List<Problem> titrationRead(BatchEvent.TitrationRead event) {
+        List<Problem> problems = new ArrayList<>();
+        if (state.titrations().stream().noneMatch(one -> one.number() == event.titration())) {
+            problems.add(new Problem("titration", "Entry " + event.titration() + " began no titration that counts."));
+        }
+        if (event.added().signum() < 0) {
+            problems.add(new Problem("added", "What was added is not less than 0 g."));
+        }
+        problems.addAll(value(ReadingKind.PH, event.pH()).stream()
+                .map(problem -> new Problem("pH", problem.sentence()))
+                .toList());
+        boolean twice = state.titrationReads().stream()
+                .map(Logged::event)
+                .anyMatch(read ->
+                        read.titration() == event.titration() && read.added().equals(event.added()));
+        if (twice) {
+            problems.add(
+                    new Problem(
+                            "added",
+                            "A reading at " + event.added()
+                                    + " g added stands in the log already. Additions are entered as the sum so far; strike the worse reading of the two."));
+        }
+        return problems;
+    }
+
+    @Override
     public List<Problem> restBegun(BatchEvent.RestBegun event) {
         List<Problem> problems = work();
         if (state.rest().isPresent()) {

@@ -13,6 +13,8 @@ import stillroom.formulary.batch.BatchEvent.ReadingTaken;
 import stillroom.formulary.batch.BatchEvent.RestBegun;
 import stillroom.formulary.batch.BatchEvent.StepDone;
 import stillroom.formulary.batch.BatchEvent.TimerStarted;
+import stillroom.formulary.batch.BatchEvent.TitrationBegun;
+import stillroom.formulary.batch.BatchEvent.TitrationRead;
 import stillroom.formulary.formula.ReadingKind;
 import stillroom.formulary.plan.Plan;
 import stillroom.formulary.quantity.Grams;
@@ -27,6 +29,7 @@ import stillroom.formulary.quantity.Grams;
  * @param readAgain second looks at a weight, in order
  * @param accepted by line id, why a line stays as it is
  * @param timers those still running or run out, not stopped
+ * @param titrations samples that were titrated, with their readings in {@code titrationReads}
  * @param rest the rest that is still on
  * @param decision the latest
  */
@@ -43,6 +46,8 @@ public record BatchState(
         List<Logged<StepDone>> steps,
         List<Logged<TimerStarted>> timers,
         List<Logged<ReadingTaken>> readings,
+        List<Logged<TitrationBegun>> titrations,
+        List<Logged<TitrationRead>> titrationReads,
         List<WeighedBack> weighings,
         List<Drawn> drawn,
         List<Logged<Filled>> fills,
@@ -58,6 +63,8 @@ public record BatchState(
         steps = List.copyOf(steps);
         timers = List.copyOf(timers);
         readings = List.copyOf(readings);
+        titrations = List.copyOf(titrations);
+        titrationReads = List.copyOf(titrationReads);
         weighings = List.copyOf(weighings);
         drawn = List.copyOf(drawn);
         fills = List.copyOf(fills);

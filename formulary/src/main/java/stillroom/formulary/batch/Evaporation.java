@@ -10,7 +10,7 @@ import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
 
 /** Decides what a loss on weighing back was: water, or one cannot tell. */
-final class Evaporation {
+public final class Evaporation {
     /** INCI names of what leaves a warm open vessel beside water. Common practice, no source. */
     private static final Set<String> VOLATILE_INCI = Set.of(
             "alcohol",
@@ -23,11 +23,11 @@ final class Evaporation {
 
     private final MaterialBook book;
 
-    Evaporation(MaterialBook book) {
+    public Evaporation(MaterialBook book) {
         this.book = book;
     }
 
-    Evaporated of(Mixture product) {
+    public Evaporated of(Mixture product) {
         if (product.lost().signum() <= 0) {
             return new Evaporated(product.lost(), true, "");
         }

@@ -26,6 +26,7 @@ import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.material.Parent;
 import stillroom.formulary.material.Substance;
+import stillroom.formulary.quantity.Interval;
 
 /** A small hand-made book and short ways to write formulas for tests. Molar masses: IUPAC 2021 atomic weights. */
 public final class Bench implements MaterialBook {
@@ -115,6 +116,36 @@ public final class Bench implements MaterialBook {
 
     public Bench card(String key, Family family, Constituent... parts) {
         materials.put(key, Material.named(key, key, family).withComposition(parts));
+        return this;
+    }
+
+    /** Says on the card of a material which pH it has as supplied. */
+    public Bench ownPh(String key, Interval pH) {
+        Material card = materials.get(key);
+        materials.put(
+                key,
+                new Material(
+                        card.key(),
+                        card.revision(),
+                        card.revisedOn(),
+                        card.name(),
+                        card.family(),
+                        card.functions(),
+                        card.composition(),
+                        card.strength(),
+                        card.usage(),
+                        card.workingPh(),
+                        Optional.of(pH),
+                        card.densityGramsPerMillilitre(),
+                        card.solubility(),
+                        card.maxCelsius(),
+                        card.cautions(),
+                        card.grade(),
+                        card.supplier(),
+                        card.price(),
+                        card.note(),
+                        card.naturalOriginIndex(),
+                        card.sources()));
         return this;
     }
 

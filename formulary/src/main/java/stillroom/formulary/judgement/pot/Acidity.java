@@ -1,6 +1,7 @@
 package stillroom.formulary.judgement.pot;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import stillroom.formulary.constants.AcidConstant;
@@ -10,7 +11,6 @@ import stillroom.formulary.evaluation.Figure;
 import stillroom.formulary.evaluation.Outcome;
 import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Material;
-import stillroom.formulary.quantity.Interval;
 import stillroom.science.equilibrium.Equilibrium;
 import stillroom.science.equilibrium.EquilibriumSolver;
 import stillroom.science.equilibrium.WaterModel;
@@ -19,8 +19,10 @@ import stillroom.science.equilibrium.WaterModel;
  * The pH to expect, from all acids, bases and salts in the water of the pot, or why it is not known.
  *
  * <p>Molality is per kilogram of water in the pot. Acid that dissolves in oil or in micelles is not taken off. The
- * interval holds the model's own error, the ranges of amounts and compositions, unseen traces of acid or base, and, above 10 % of glycols, glycerin or
- * alcohol in the water phase, an allowance for shifted constants (0.02 pH per further percent; an estimate, no source).
+ * interval holds the model's own error, the ranges of amounts and compositions, unseen traces of acid or base, the pull of
+ * materials of which only the own pH is known (see {@link OwnPhPull}), and, above 10 % of glycols, glycerin or alcohol in
+ * the water phase, an allowance for shifted constants (0.02 pH per further percent; an estimate, no source). What widens
+ * it most is named.
  */
 record Acidity(List<Item> items, List<Share> shares, Composition composition, AcidConstants acids) {
     private static final EquilibriumSolver SOLVER = new EquilibriumSolver(WaterModel.STANDARD);
@@ -30,6 +32,7 @@ record Acidity(List<Item> items, List<Share> shares, Composition composition, Ac
     /** Acid or base that raw materials and the air bring along unseen; an estimate, no source. */
     private static final double TRACES_MOL_PER_KG = 5e-4;
 
+    private static final double WORTH_NAMING = 0.1;
     private static final double SUPERSATURATION = 1.5;
     private static final double COSOLVENT_FREE = 0.10;
     private static final double COSOLVENT_PH_PER_FRACTION = 2.0;
@@ -61,7 +64,7 @@ record Acidity(List<Item> items, List<Share> shares, Composition composition, Ac
         if (solid.isPresent()) {
             return Outcome.notKnown(solid.get() + " does not all dissolve in the water");
         }
-        return Outcome.known(figure(middle, spread(dissolved, water, middle.pH()), water));
+        return Outcome.known(figure(middle, spreads(dissolved, water, middle), water));
     }
 
     /** An acid whose free form lies well above its solubility; a little above may stay dissolved for a while. */
@@ -134,21 +137,25 @@ record Acidity(List<Item> items, List<Share> shares, Composition composition, Ac
         return far && !explained && item.portion().share().nominal() > 0.002;
     }
 
-    /** How far ranges of amounts and compositions move the pH, downwards and upwards. */
-    private Interval spread(Dissolved dissolved, double water, double middle) {
-        double down = 0;
-        double up = 0;
+    /** How far ranges of amounts, compositions and own pH move the pH, one for each that does. */
+    private List<Spread> spreads(Dissolved dissolved, double water, Equilibrium middle) {
+        List<Spread> spreads = new ArrayList<>();
         for (Dissolved.Part ranged : dissolved.parts()) {
             if (!ranged.share().amount().isExact()) {
                 double atLower =
-                        moved(dissolved, water, ranged, ranged.share().amount().lower()) - middle;
+                        moved(dissolved, water, ranged, ranged.share().amount().lower()) - middle.pH();
                 double atUpper =
-                        moved(dissolved, water, ranged, ranged.share().amount().upper()) - middle;
-                down += Math.min(0, Math.min(atLower, atUpper));
-                up += Math.max(0, Math.max(atLower, atUpper));
+                        moved(dissolved, water, ranged, ranged.share().amount().upper()) - middle.pH();
+                spreads.add(Spread.between("the range of " + ranged.share().name(), atLower, atUpper));
             }
         }
-        return new Interval(down, up);
+        OwnPhPull pull = new OwnPhPull(middle.pH(), middle.bufferCapacityMolPerKg() * water);
+        items.stream()
+                .filter(item -> dissolved.parts().stream()
+                        .noneMatch(part ->
+                                part.share().lines().contains(item.portion().lineId())))
+                .forEach(item -> pull.of(item).ifPresent(spreads::add));
+        return spreads;
     }
 
     private double moved(Dissolved dissolved, double water, Dissolved.Part ranged, double amount) {
@@ -159,22 +166,34 @@ record Acidity(List<Item> items, List<Share> shares, Composition composition, Ac
                 .pH();
     }
 
-    private Figure figure(Equilibrium middle, Interval spread, double water) {
+    private Figure figure(Equilibrium middle, List<Spread> spreads, double water) {
         double cosolvent = Pot.sum(shares.stream()
                 .filter(share -> share.is("humectant") || share.is("alcohol"))
                 .toList());
         double beyond = Math.max(0, cosolvent / (cosolvent + water) - COSOLVENT_FREE);
         double traces = TRACES_MOL_PER_KG / middle.bufferCapacityMolPerKg();
         double half = middle.pHHalfWidth() + COSOLVENT_PH_PER_FRACTION * beyond + traces;
+        double down = spreads.stream().mapToDouble(Spread::down).sum();
+        double up = spreads.stream().mapToDouble(Spread::up).sum();
         return new Figure(
                 "pH",
-                Math.max(0, middle.pH() - half + spread.low()),
+                Math.max(0, middle.pH() - half + down),
                 middle.pH(),
-                Math.min(14, middle.pH() + half + spread.high()),
+                Math.min(14, middle.pH() + half + up),
                 "pH",
                 "acid-base equilibrium at 25 °C with Davies activities, ionic strength "
                         + Words.figure(middle.ionicStrengthMolPerKg())
-                        + " mol/kg; acid lost to oil and micelles not taken off",
+                        + " mol/kg; acid lost to oil and micelles not taken off" + dominant(spreads),
                 List.of("constants: the table of acids and bases"));
+    }
+
+    /** Who widens the interval most, where that is more than a tenth of a pH. */
+    private static String dominant(List<Spread> spreads) {
+        return spreads.stream()
+                .max(Comparator.comparingDouble(Spread::width))
+                .filter(widest -> widest.width() >= WORTH_NAMING)
+                .map(widest -> "; most of the interval is " + widest.cause() + ", " + Words.figure(widest.width())
+                        + " pH wide")
+                .orElse("");
     }
 }

@@ -1,0 +1,3 @@
+/** Tests of dosing acids and bases. */
+@org.jspecify.annotations.NullMarked
+package stillroom.formulary.dosing;

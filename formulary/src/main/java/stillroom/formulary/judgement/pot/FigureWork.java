@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import stillroom.formulary.evaluation.Composition;
 import stillroom.formulary.evaluation.Figure;
 import stillroom.formulary.evaluation.Figures;
@@ -29,6 +30,8 @@ record FigureWork(
         Emulsion.hlb(shares).ifPresent(others::add);
         Emulsion.requiredHlb(shares).ifPresent(others::add);
         WaterActivity.of(shares, rules.norrish()).ifPresent(others::add);
+        anionicToAmphoteric().ifPresent(others::add);
+        NaturalOrigin.of(items).ifPresent(others::add);
         return new Figures(total(), water(), activeMatter(), phases(), cost(), ph(), others);
     }
 
@@ -59,6 +62,26 @@ record FigureWork(
             }
         }
         return byClass;
+    }
+
+    /** Active matter of the one over the other; a cleanser's makers look at it, mildness does not follow from it. */
+    private Optional<Figure> anionicToAmphoteric() {
+        Figure anionic = percentOf("", surfactants(ChargeClass.ANIONIC), "");
+        Figure amphoteric = percentOf("", surfactants(ChargeClass.AMPHOTERIC), "");
+        return anionic.low() > 0 && amphoteric.low() > 0
+                ? Optional.of(new Figure(
+                        "Anionic to amphoteric",
+                        anionic.low() / amphoteric.high(),
+                        anionic.value() / amphoteric.value(),
+                        anionic.high() / amphoteric.low(),
+                        "",
+                        "ratio of active matter",
+                        List.of()))
+                : Optional.empty();
+    }
+
+    private List<Share> surfactants(ChargeClass charge) {
+        return shares.stream().filter(share -> share.isSurfactant(charge)).toList();
     }
 
     static Figure percentOf(String name, List<Share> shares, String method) {

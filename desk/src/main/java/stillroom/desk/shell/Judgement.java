@@ -1,14 +1,17 @@
 package stillroom.desk.shell;
 
+import java.util.Map;
 import stillroom.formulary.evaluation.Evaluation;
 import stillroom.formulary.evaluation.Subject;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.judgement.Evaluator;
 import stillroom.formulary.judgement.claim.ClaimsGate;
+import stillroom.formulary.judgement.law.LineLimits;
 import stillroom.formulary.label.Label;
 import stillroom.formulary.label.LabelInput;
 import stillroom.formulary.label.Labels;
 import stillroom.formulary.material.MaterialBook;
+import stillroom.formulary.quantity.PercentRange;
 
 /** The one way from a page to the judgement of a subject: today's law, this workshop's prices. */
 public final class Judgement {
@@ -29,6 +32,11 @@ public final class Judgement {
     /** Judges with just these cards, such as those that a kept version means. */
     public static Evaluation of(Desk desk, Subject subject, MaterialBook book) {
         return Tables.EVALUATOR.evaluate(subject, book, Prices.of(desk.ledger(), book), desk.today());
+    }
+
+    /** Between which percentages a plan may round the lines of a subject, for those that something limits. */
+    public static Map<String, PercentRange> limits(Desk desk, Subject subject, MaterialBook book) {
+        return LineLimits.of(subject, book, Tables.EVALUATOR.rules(), desk.today());
     }
 
     /** What the claims gate says of a brief. */

@@ -87,6 +87,23 @@ class PlanPagesTest {
     }
 
     @Test
+    void roundingStaysWithinTheLawOrThePlanIsRefusedWithAWayOut() {
+        // 0.5 % of 20 g is 0.1 g; Annex V, entry 1, leaves at most 0.59 % sodium benzoate in leave-on: no more than
+        // 0.118 g, so that a balance with steps of 0.1 g that is off by one step would break the law.
+        String coarse =
+                bench.get(PLAN + "?by=mass&mass=20&balance=Kitchen+scale").body();
+        assertThat(coarse).contains("Not to be worked like this", "not like this", "Make a batch of");
+
+        Map<String, String> form = form("B-1", "20", bench.edit());
+        form.put("balance", "Kitchen scale");
+        Answer refused = bench.post(PLAN, form);
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.body()).contains("This plan should not be worked");
+        assertThat(bench.get(PLAN + "?by=mass&mass=1000&balance=Kitchen+scale").body())
+                .doesNotContain("Not to be worked like this");
+    }
+
+    @Test
     void beginningKeepsTheVersionAndLogsThePlan() {
         long batch = bench.begin("B-1");
 

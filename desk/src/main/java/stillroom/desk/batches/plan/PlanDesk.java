@@ -8,9 +8,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import stillroom.desk.shell.Desk;
+import stillroom.desk.shell.Judgement;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.formula.Product;
+import stillroom.formulary.judgement.Subjects;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.plan.Balance;
 import stillroom.formulary.plan.BatchSize;
@@ -19,6 +21,7 @@ import stillroom.formulary.plan.LotStock;
 import stillroom.formulary.plan.Plan;
 import stillroom.formulary.plan.Planner;
 import stillroom.formulary.plan.Tolerances;
+import stillroom.formulary.quantity.PercentRange;
 
 /** What a plan is made from: the version, its cards, the balances and the shelf as they stand now. */
 record PlanDesk(Desk desk, Product product, FormulaVersion version, MaterialBook book, List<Balance> owned) {
@@ -53,6 +56,8 @@ record PlanDesk(Desk desk, Product product, FormulaVersion version, MaterialBook
 
     Plan plan(BatchSize size, List<Balance> balances, List<LotStock> shelf) {
         Bench bench = new Bench(balances, shelf, Tolerances.USUAL);
-        return new Planner(book, bench, desk.today()).plan(version.formula(), size, Map.of());
+        Map<String, PercentRange> allowed =
+                Judgement.limits(desk, Subjects.of(version.formula(), product.brief()), book);
+        return new Planner(book, bench, desk.today()).plan(version.formula(), size, allowed);
     }
 }

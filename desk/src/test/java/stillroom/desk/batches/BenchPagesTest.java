@@ -195,7 +195,8 @@ class BenchPagesTest {
         bench.readyBoth(batch);
         bench.weigh(batch, "Kettle", "l1", "391", "W-1");
         bench.weigh(batch, "Kettle", "l2", "30", "G-soon");
-        assertThat(screen("?vessel=Kettle")).contains("5.0 <small>g over</small>", "Take some back");
+        assertThat(screen("?vessel=Kettle"))
+                .contains("5.0 <small>g over</small>", "Take back 5 g", "Make the batch larger");
 
         assertThat(bench.act(
                                 batch,

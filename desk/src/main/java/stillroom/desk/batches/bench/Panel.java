@@ -55,9 +55,35 @@ public sealed interface Panel {
             String state,
             DeviationBar bar) {}
 
-    /** One line, over its target. */
-    record Settle(String title, String name, String materialKey, Target target, String over, String lot, String balance)
-            implements Panel {}
+    /**
+     * One line, over its target.
+     *
+     * @param back how much could be lifted off again, empty where it is mixed in already
+     * @param ways what may be done, the mildest first
+     */
+    record Settle(
+            String title,
+            String name,
+            String materialKey,
+            Target target,
+            String over,
+            String lot,
+            String balance,
+            String back,
+            List<MendShown> ways)
+            implements Panel {
+        public Settle {
+            ways = List.copyOf(ways);
+        }
+    }
+
+    /** One way out of an over-pour. */
+    record MendShown(String title, String says, List<String> additions, List<String> against) {
+        public MendShown {
+            additions = List.copyOf(additions);
+            against = List.copyOf(against);
+        }
+    }
 
     /** Taking something back out of a vessel. */
     record Back(String title, List<Choice> materials, String material, String balance) implements Panel {}

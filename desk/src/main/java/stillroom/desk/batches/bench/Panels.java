@@ -48,9 +48,9 @@ final class Panels {
         }
         return switch (doing) {
             case READY -> ready();
-            case WEIGH -> new Weighing(work).line(line(), meanwhile);
-            case SETTLE -> new Weighing(work).over(line());
-            case BACK -> new Weighing(work).back(wish.vessel(), wish.get("material"));
+            case WEIGH -> new Weighing(work, wish.vessel()).line(line(), meanwhile);
+            case SETTLE -> new Weighing(work, wish.vessel()).over(line());
+            case BACK -> new Weighing(work, wish.vessel()).back(wish.get("material"));
             case STEP -> step();
             case COMBINE -> combine();
             case READ -> read();
@@ -189,7 +189,7 @@ final class Panels {
         Purpose purpose = purpose();
         String material = wish.get("material");
         if (!material.isEmpty() && work.book().material(material).isPresent()) {
-            return new Weighing(work).free(material, purpose, meanwhile);
+            return new Weighing(work, wish.vessel()).free(material, purpose, meanwhile);
         }
         Picking picking = new Picking(work, wish.vessel());
         return purpose == Purpose.LINE ? picking.freeHand() : picking.forCorrection(purpose);

@@ -2,6 +2,7 @@ package stillroom.desk.batches.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.Cards;
@@ -12,6 +13,9 @@ import stillroom.formulary.batch.BatchEvent.Poured;
 import stillroom.formulary.batch.BatchEvent.Purpose;
 import stillroom.formulary.batch.BatchEvent.ReadingTaken;
 import stillroom.formulary.batch.Logged;
+import stillroom.formulary.batch.Mend;
+import stillroom.formulary.batch.PourCautions;
+import stillroom.formulary.batch.Vessel;
 import stillroom.formulary.formula.Amount;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.plan.Balance;
@@ -22,11 +26,13 @@ import stillroom.formulary.quantity.PercentRange;
 /** The panels that weigh: a line of the plan, a correction, free hand. */
 final class Weighing {
     private final BatchWork work;
+    private final String vessel;
     private final Cards cards;
     private final List<Balance> balances;
 
-    Weighing(BatchWork work) {
+    Weighing(BatchWork work, String vessel) {
         this.work = work;
+        this.vessel = vessel;
         this.cards = work.cards();
         this.balances = work.desk().ledger().equipment().balances();
     }
@@ -39,7 +45,7 @@ final class Weighing {
                 key,
                 cards.name(key),
                 cards.inci(key),
-                cards.cautions(key),
+                cautions(key, line.target()),
                 Purposes.of(work, line).name(),
                 Optional.of(target(line)),
                 lots.choices(),
@@ -56,7 +62,7 @@ final class Weighing {
                 key,
                 cards.name(key),
                 cards.inci(key),
-                cards.cautions(key),
+                cautions(key, Grams.ZERO),
                 purpose.name(),
                 Optional.empty(),
                 lots.choices(),
@@ -68,6 +74,8 @@ final class Weighing {
 
     Panel.Settle over(PlannedLine line) {
         Target target = new Target(line);
+        Mends mends = new Mends(work);
+        List<Mend> ways = mends.of(line.lineId(), balances);
         return new Panel.Settle(
                 cards.name(line.materialKey()) + " is over",
                 cards.name(line.materialKey()),
@@ -75,11 +83,17 @@ final class Weighing {
                 target(line),
                 target.grams(target.poured.minus(line.target())),
                 new Lots(work, line.materialKey()).lastPoured(line.lineId()).orElse(""),
-                line.balance());
+                line.balance(),
+                ways.stream()
+                        .filter(Mend.TakeBack.class::isInstance)
+                        .map(way -> target.grams(((Mend.TakeBack) way).mass()))
+                        .findFirst()
+                        .orElse(""),
+                ways.stream().map(mends::shown).toList());
     }
 
     /** Whatever is in the vessel may be taken back out of it. */
-    Panel.Back back(String vessel, String material) {
+    Panel.Back back(String material) {
         List<Choice> inside = work.state().vessel(vessel).stream()
                 .flatMap(v -> v.mixture().contents().stream())
                 .map(content -> content.materialKey())
@@ -87,6 +101,17 @@ final class Weighing {
                 .map(key -> new Choice(key, cards.name(key)))
                 .toList();
         return new Panel.Back("Take back out of " + vessel, inside, material, lastBalance());
+    }
+
+    private List<String> cautions(String key, Grams mass) {
+        Optional<Vessel> into = work.state().vessel(vessel);
+        List<String> said = cards.card(key)
+                .flatMap(card -> into.map(v -> PourCautions.of(v, card, mass, work.book())))
+                .orElseGet(() -> cards.cautions(key));
+        return said.stream()
+                .filter(caution -> !caution.isBlank())
+                .map(caution -> caution.substring(0, 1).toUpperCase(Locale.ROOT) + caution.substring(1))
+                .toList();
     }
 
     private List<Choice> balanceChoices() {

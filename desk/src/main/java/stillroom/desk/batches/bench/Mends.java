@@ -1,0 +1,89 @@
+package stillroom.desk.batches.bench;
+
+import java.util.List;
+import java.util.Set;
+import stillroom.desk.batches.BatchWork;
+import stillroom.desk.shell.Format;
+import stillroom.desk.shell.Judgement;
+import stillroom.formulary.batch.Addition;
+import stillroom.formulary.batch.Mend;
+import stillroom.formulary.batch.OverPour;
+import stillroom.formulary.judgement.Subjects;
+import stillroom.formulary.plan.Balance;
+import stillroom.formulary.plan.LotStock;
+import stillroom.formulary.plan.Plan;
+import stillroom.formulary.quantity.Grams;
+
+/** The ways out of an over-pour, in words. */
+final class Mends {
+    private static final int DECIMALS = 2;
+
+    private final BatchWork work;
+
+    Mends(BatchWork work) {
+        this.work = work;
+    }
+
+    /** The mildest first; none where a balance of the plan is no longer on file. */
+    List<Mend> of(String lineId, List<Balance> balances) {
+        Plan plan = work.plan().orElseThrow();
+        boolean known = plan.lines().stream()
+                .allMatch(line -> balances.stream().anyMatch(b -> b.name().equals(line.balance())));
+        if (!known) {
+            return List.of();
+        }
+        List<LotStock> shelf = work.desk().ledger().lots().all().stream()
+                .map(stocked -> new LotStock(stocked.lot(), stocked.onHand()))
+                .toList();
+        Set<String> limited = Judgement.limits(
+                        work.desk(), Subjects.of(work.formula(), work.product().brief()), work.book())
+                .keySet();
+        return new OverPour(plan, work.formula(), work.state(), balances, shelf, limited).ways(lineId);
+    }
+
+    Panel.MendShown shown(Mend mend) {
+        if (mend instanceof Mend.Leave leave) {
+            return say("Leave it", leave.why());
+        }
+        if (mend instanceof Mend.TakeBack back) {
+            return say("Take back " + grams(back.mass()) + " g", "Still on top, not stirred in: lift it off.");
+        }
+        if (mend instanceof Mend.ScalePhase scale) {
+            return new Panel.MendShown(
+                    "Make the phase larger, "
+                            + scale.factor().stripTrailingZeros().toPlainString() + " times",
+                    "Then use " + grams(scale.use()) + " g of it and throw " + grams(scale.discard()) + " g away.",
+                    additions(scale.additions()),
+                    List.of());
+        }
+        if (mend instanceof Mend.LargerBatch larger) {
+            return new Panel.MendShown(
+                    "Make the batch larger: " + grams(larger.batch()) + " g",
+                    "Every line is within its tolerance again when this is in as well, what is still planned included.",
+                    additions(larger.additions()),
+                    larger.against());
+        }
+        if (mend instanceof Mend.Accept accept) {
+            return say(
+                    "Keep it as it is",
+                    "The line is then " + Format.decimal(accept.made().value(), DECIMALS)
+                            + " % of the product. What that means stands under \"As made\".");
+        }
+        return say("Give it up", grams(((Mend.Discard) mend).mass()) + " g are in so far.");
+    }
+
+    private static Panel.MendShown say(String title, String says) {
+        return new Panel.MendShown(title, says, List.of(), List.of());
+    }
+
+    private List<String> additions(List<Addition> additions) {
+        return additions.stream()
+                .map(one -> grams(one.mass()) + " g more " + work.cards().name(one.materialKey()))
+                .toList();
+    }
+
+    private static String grams(Grams mass) {
+        int own = Math.max(0, mass.value().stripTrailingZeros().scale());
+        return Format.decimal(mass.value(), Math.min(DECIMALS, own));
+    }
+}

@@ -120,7 +120,13 @@ public final class LogWords implements BatchEventCases<String> {
     public String stepDone(BatchEvent.StepDone event) {
         String minutes = event.minutes().map(m -> ", " + plain(m) + " min").orElse("");
         String where = event.vessel().isBlank() ? "" : " (" + event.vessel() + ")";
-        return "Done" + where + ": " + event.doing() + degrees(event.celsius()) + minutes + "." + tail(event.note());
+        return "Done" + where + ": " + withoutStop(event.doing()) + degrees(event.celsius()) + minutes + "."
+                + tail(event.note());
+    }
+
+    private static String withoutStop(String sentence) {
+        String bare = sentence.strip();
+        return bare.endsWith(".") ? bare.substring(0, bare.length() - 1) : bare;
     }
 
     @Override

@@ -1,13 +1,9 @@
 package stillroom.desk.sheets;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
 import stillroom.desk.labels.NetContent;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Pages;
@@ -46,7 +42,7 @@ final class LabelSetter {
                 .orElse(SMALLEST_POINTS);
         for (double size = Math.max(LARGEST_POINTS, floor); size >= floor; size -= STEP) {
             byte[] file = Pdf.of(pages.render("sheets/label.jte", Map.of("page", print.at(size))));
-            if (isOnePage(file)) {
+            if (Sheets.pageCount(file) == 1) {
                 return Optional.of(file);
             }
         }
@@ -89,13 +85,5 @@ final class LabelSetter {
 
     private static double points(double capitalMillimetres) {
         return capitalMillimetres * POINTS_PER_MILLIMETRE / CAPITALS;
-    }
-
-    private static boolean isOnePage(byte[] file) {
-        try (PDDocument document = Loader.loadPDF(file)) {
-            return document.getNumberOfPages() == 1;
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException("a label just set cannot be read", unreadable);
-        }
     }
 }

@@ -2,6 +2,7 @@ package stillroom.desk.sheets;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ import stillroom.formulary.formula.Phase;
 import stillroom.formulary.formula.Product;
 import stillroom.formulary.formula.ReadingKind;
 import stillroom.formulary.formula.Step;
+import stillroom.formulary.material.Constituent;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.plan.Balance;
@@ -77,7 +79,7 @@ record RecipeSheet(Workshop workshop, Product product, FormulaVersion version, M
         return new Ingredient(
                 card.map(Material::name).orElse(line.materialKey()),
                 card.map(this::inci).orElse(""),
-                card.flatMap(Material::strength).map(Strengths::words).orElse(""),
+                card.flatMap(Material::strength).flatMap(Strengths::words).orElse(""),
                 Format.percent(planned.asked(), workshop.decimalsShown()),
                 Format.grams(planned.target(), balance.step()),
                 line.amount().match(fixed -> "", () -> "q.s. to 100", to -> "up to " + reading(to)));
@@ -91,7 +93,7 @@ record RecipeSheet(Workshop workshop, Product product, FormulaVersion version, M
         return String.join(
                 ", ",
                 card.composition().stream()
-                        .filter(part -> part.role() == stillroom.formulary.material.Constituent.Role.INGREDIENT)
+                        .filter(part -> part.role() == Constituent.Role.INGREDIENT)
                         .map(part -> book.substance(part.substance())
                                 .map(substance -> substance.inciName())
                                 .orElse(part.substance()))
@@ -132,13 +134,18 @@ record RecipeSheet(Workshop workshop, Product product, FormulaVersion version, M
         return version.formula().phases().stream().flatMap(phase -> phase.steps().stream());
     }
 
+    /** Each caution once, with the materials that it is about. */
     private List<String> cautions() {
-        Set<String> cautions = new LinkedHashSet<>();
+        Map<String, Set<String>> about = new LinkedHashMap<>();
         for (Line line : version.formula().lines()) {
             book.material(line.materialKey())
-                    .ifPresent(card -> card.cautions().forEach(caution -> cautions.add(card.name() + ": " + caution)));
+                    .ifPresent(card -> card.cautions()
+                            .forEach(caution -> about.computeIfAbsent(caution, c -> new LinkedHashSet<>())
+                                    .add(card.name())));
         }
-        return List.copyOf(cautions);
+        return about.entrySet().stream()
+                .map(entry -> String.join("; ", entry.getValue()) + ": " + entry.getKey())
+                .toList();
     }
 
     private String band() {

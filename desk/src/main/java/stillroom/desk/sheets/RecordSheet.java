@@ -2,6 +2,7 @@ package stillroom.desk.sheets;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogLine;
@@ -12,6 +13,7 @@ import stillroom.desk.sheets.BatchRecord.Made;
 import stillroom.desk.sheets.BatchRecord.Weighing;
 import stillroom.desk.shell.Format;
 import stillroom.formulary.batch.AsMade;
+import stillroom.formulary.batch.BatchEvent.Decided;
 import stillroom.formulary.batch.BatchEvent.Poured;
 import stillroom.formulary.batch.BatchState;
 import stillroom.formulary.batch.LogEntry;
@@ -160,14 +162,14 @@ final class RecordSheet {
         return facts;
     }
 
-    private String decision(Logged<stillroom.formulary.batch.BatchEvent.Decided> decided) {
+    private String decision(Logged<Decided> decided) {
         return words.say(decided.event()) + " "
                 + Format.moment(decided.at(), work.desk().zone());
     }
 
     private static List<LogLine> oldestFirst(List<LogLine> newestFirst) {
         List<LogLine> lines = new ArrayList<>(newestFirst);
-        java.util.Collections.reverse(lines);
+        Collections.reverse(lines);
         return lines;
     }
 
@@ -176,6 +178,6 @@ final class RecordSheet {
     }
 
     private static String g(Grams mass) {
-        return Format.grams(mass) + " g";
+        return Format.reckonedGrams(mass) + " g";
     }
 }

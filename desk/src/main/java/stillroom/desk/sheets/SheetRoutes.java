@@ -5,7 +5,6 @@ import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.labels.LabelRoutes;
@@ -58,18 +57,14 @@ public final class SheetRoutes {
         Recipe recipe = new RecipeSheet(
                         desk.ledger().settings().read(), product, version, book, finestThatHolds(desk, size))
                 .of(size, desk.today());
-        answer(desk, request, "sheets/recipe.jte", recipe, product.name() + " recipe");
+        answer(request, Sheets.onOnePage(desk.pages(), "sheets/recipe.jte", recipe), product.name() + " recipe");
     }
 
     private static void record(Desk desk, Context request) {
         BatchWork work = BatchWork.of(desk, request);
         BatchRecord record = new RecordSheet(work).record();
-        answer(
-                desk,
-                request,
-                "sheets/record.jte",
-                record,
-                "batch record " + work.batch().code());
+        byte[] file = Sheets.set(desk.pages(), "sheets/record.jte", record);
+        answer(request, file, "batch record " + work.batch().code());
     }
 
     private static void versionLabel(Desk desk, Context request) {
@@ -110,10 +105,6 @@ public final class SheetRoutes {
                 .filter(balance -> balance.maximum().compareTo(size) >= 0)
                 .min((a, b) -> a.step().compareTo(b.step()))
                 .orElse(USUAL_BALANCE);
-    }
-
-    static void answer(Desk desk, Context request, String template, Object sheet, String name) {
-        answer(request, Pdf.of(desk.pages().render(template, Map.of("page", sheet, "css", Sheets.CSS))), name);
     }
 
     private static void answer(Context request, byte[] file, String name) {

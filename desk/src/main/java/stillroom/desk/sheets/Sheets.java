@@ -1,12 +1,56 @@
 package stillroom.desk.sheets;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import stillroom.desk.shell.Assets;
+import stillroom.desk.shell.Pages;
 
-/** What all printed sheets share. */
+/** What all printed sheets share: style, sizes, and how many pages they take. */
 final class Sheets {
-    /** The style of sheets in A4. */
-    static final String CSS = new String(Assets.read("sheets/sheet.css").orElseThrow(), StandardCharsets.UTF_8);
+    /** Size of ordinary text [pt]. */
+    static final double USUAL_POINTS = 9.5;
+
+    /** Below this a sheet is no longer read at the bench. */
+    private static final double SMALLEST_POINTS = 7.5;
+
+    private static final double STEP = 0.5;
+
+    private static final String STYLE =
+            new String(Assets.read("sheets/sheet.css").orElseThrow(), StandardCharsets.UTF_8);
 
     private Sheets() {}
+
+    /** A sheet of any length. */
+    static byte[] set(Pages pages, String template, Object sheet) {
+        return set(pages, template, sheet, USUAL_POINTS);
+    }
+
+    /** A sheet on one page where that goes in letters that can be read; else of any length in usual ones. */
+    static byte[] onOnePage(Pages pages, String template, Object sheet) {
+        for (double points = USUAL_POINTS; points >= SMALLEST_POINTS; points -= STEP) {
+            byte[] file = set(pages, template, sheet, points);
+            if (pageCount(file) == 1) {
+                return file;
+            }
+        }
+        return set(pages, template, sheet);
+    }
+
+    private static byte[] set(Pages pages, String template, Object sheet, double points) {
+        String size = String.format(Locale.ROOT, "body { font-size: %.2fpt; }%n", points);
+        return Pdf.of(pages.render(template, Map.of("page", sheet, "css", size + STYLE)));
+    }
+
+    static int pageCount(byte[] file) {
+        try (PDDocument document = Loader.loadPDF(file)) {
+            return document.getNumberOfPages();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException("a sheet just set cannot be read", unreadable);
+        }
+    }
 }

@@ -47,6 +47,12 @@ public final class Format {
         return decimal(mass.value(), Math.max(0, mass.value().scale()));
     }
 
+    /** A reckoned mass: at most three decimals, no zeros added. */
+    public static String reckonedGrams(Grams mass) {
+        BigDecimal rounded = mass.value().setScale(3, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        return decimal(rounded, Math.max(0, rounded.scale()));
+    }
+
     /** A range, or the one figure where both ends look the same. */
     public static String range(double low, double high, int decimals) {
         String from = figure(low, decimals);

@@ -81,7 +81,7 @@ class RecipeSheetTest {
         Balance balance = new Balance("kitchen", Grams.of("0.1"), Optional.empty(), Grams.of("2000"));
         Recipe recipe = new RecipeSheet(Workshop.UNNAMED, product, version, BOOK, balance)
                 .of(Grams.of("150"), LocalDate.of(2026, 11, 25));
-        return Pdf.of(new Pages().render("sheets/recipe.jte", Map.of("page", recipe, "css", Sheets.CSS)));
+        return Sheets.onOnePage(new Pages(), "sheets/recipe.jte", recipe);
     }
 
     @Test

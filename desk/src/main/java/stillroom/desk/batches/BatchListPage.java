@@ -19,8 +19,8 @@ import stillroom.ledger.batch.BatchRow;
  * The list of batches, newest first, one page of it.
  *
  * @param total how many there are that fit the filter
- * @param earlier, later addresses of the neighbouring pages, empty where there is none
- * @param everAny whether any batch exists at all
+ * @param newer, older addresses of the neighbouring pages, empty where there is none
+ * @param filtered whether only some batches are asked for
  */
 public record BatchListPage(
         Frame frame,

@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stillroom.desk.shell.Desk;
 import stillroom.formulary.batch.Batch;
 import stillroom.formulary.batch.BatchState;
@@ -11,6 +12,7 @@ import stillroom.formulary.batch.LogEntry;
 import stillroom.formulary.batch.NextActions;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.FormulaVersion;
+import stillroom.formulary.formula.Line;
 import stillroom.formulary.formula.Product;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.plan.Plan;
@@ -80,6 +82,15 @@ public record BatchWork(
 
     public Cards cards() {
         return new Cards(book);
+    }
+
+    /** All materials of the formula and of what was poured. */
+    public List<String> materialKeys() {
+        return Stream.concat(
+                        formula.lines().stream().map(Line::materialKey),
+                        state.pours().stream().map(pour -> pour.event().materialKey()))
+                .distinct()
+                .toList();
     }
 
     public Who who() {

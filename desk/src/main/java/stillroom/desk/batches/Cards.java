@@ -1,5 +1,6 @@
 package stillroom.desk.batches;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -27,6 +28,18 @@ public record Cards(MaterialBook book) {
                         .orElse(part.substance()))
                 .distinct()
                 .collect(Collectors.joining(", "));
+    }
+
+    /** A sentence that names materials by their keys, with their names in place of these. */
+    public String named(String sentence, List<String> keys) {
+        String said = sentence;
+        List<String> longestFirst = keys.stream()
+                .sorted(Comparator.comparing(String::length).reversed())
+                .toList();
+        for (String key : longestFirst) {
+            said = said.replace(key, name(key));
+        }
+        return said;
     }
 
     public List<String> cautions(String materialKey) {

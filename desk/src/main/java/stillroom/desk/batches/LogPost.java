@@ -38,7 +38,11 @@ public final class LogPost {
         static final Outcome REFUSED = new Outcome(Optional.empty(), "");
     }
 
-    /** @param reader reads the form into the event that it means; none where something typed cannot be taken */
+    /**
+     * Writes the act into the log, or says in the input why not.
+     *
+     * @param reader reads the form into the event that it means; none where something typed cannot be taken
+     */
     public Outcome take(Supplier<Optional<BatchEvent>> reader) {
         String requestId = input.text("requestId");
         if (!REQUEST.matcher(requestId).matches()) {

@@ -15,6 +15,10 @@ function load(tag, attributes) {
   });
 }
 
+function moment(seconds) {
+  return new Date(seconds * 1000).toLocaleString('en-GB', { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' });
+}
+
 function band(low, high) {
   return (chart) => {
     const top = chart.valToPos(high, 'y', true);
@@ -41,13 +45,13 @@ async function draw() {
     height: 260,
     scales: { y: { range: [Math.min(...all) - 0.3, Math.max(...all) + 0.3] } },
     series: [
-      { label: 'Time' },
+      { label: 'Time', value: (chart, at) => (at === null ? '' : moment(at)) },
       ...curves.map((curve, i) => ({
         label: `pH, ${curve.dataset.curve}`, stroke: inks[i % inks.length], width: 2, spanGaps: true,
         points: { show: true, size: 9 },
       })),
     ],
-    axes: [{ font }, { font, label: 'pH', labelFont: font, size: 56 }],
+    axes: [{ font, space: 130, values: (chart, moments) => moments.map(moment) }, { font, label: 'pH', labelFont: font, size: 56 }],
     hooks: low === null ? {} : { drawClear: [band(low, high)] },
   };
   const chart = new window.uPlot(options, [numbers(place.dataset.times), ...values], place);

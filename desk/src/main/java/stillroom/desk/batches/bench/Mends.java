@@ -3,6 +3,7 @@ package stillroom.desk.batches.bench;
 import java.util.List;
 import java.util.Set;
 import stillroom.desk.batches.BatchWork;
+import stillroom.desk.batches.Masses;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Judgement;
 import stillroom.formulary.batch.Addition;
@@ -12,7 +13,6 @@ import stillroom.formulary.judgement.Subjects;
 import stillroom.formulary.plan.Balance;
 import stillroom.formulary.plan.LotStock;
 import stillroom.formulary.plan.Plan;
-import stillroom.formulary.quantity.Grams;
 
 /** The ways out of an over-pour, in words. */
 final class Mends {
@@ -46,22 +46,25 @@ final class Mends {
             return say("Leave it", leave.why());
         }
         if (mend instanceof Mend.TakeBack back) {
-            return say("Take back " + grams(back.mass()) + " g", "Still on top, not stirred in: lift it off.");
+            return say("Take back " + Masses.shown(back.mass()) + " g", "Still on top, not stirred in: lift it off.");
         }
         if (mend instanceof Mend.ScalePhase scale) {
             return new Panel.MendShown(
                     "Make the phase larger, "
                             + scale.factor().stripTrailingZeros().toPlainString() + " times",
-                    "Then use " + grams(scale.use()) + " g of it and throw " + grams(scale.discard()) + " g away.",
+                    "Then use " + Masses.shown(scale.use()) + " g of it and throw " + Masses.shown(scale.discard())
+                            + " g away.",
                     additions(scale.additions()),
                     List.of());
         }
         if (mend instanceof Mend.LargerBatch larger) {
             return new Panel.MendShown(
-                    "Make the batch larger: " + grams(larger.batch()) + " g",
+                    "Make the batch larger: " + Masses.shown(larger.batch()) + " g",
                     "Every line is within its tolerance again when this is in as well, what is still planned included.",
                     additions(larger.additions()),
-                    larger.against());
+                    larger.against().stream()
+                            .map(against -> work.cards().named(against, work.materialKeys()))
+                            .toList());
         }
         if (mend instanceof Mend.Accept accept) {
             return say(
@@ -69,7 +72,7 @@ final class Mends {
                     "The line is then " + Format.decimal(accept.made().value(), DECIMALS)
                             + " % of the product. What that means stands under \"As made\".");
         }
-        return say("Give it up", grams(((Mend.Discard) mend).mass()) + " g are in so far.");
+        return say("Give it up", Masses.shown(((Mend.Discard) mend).mass()) + " g are in so far.");
     }
 
     private static Panel.MendShown say(String title, String says) {
@@ -78,12 +81,7 @@ final class Mends {
 
     private List<String> additions(List<Addition> additions) {
         return additions.stream()
-                .map(one -> grams(one.mass()) + " g more " + work.cards().name(one.materialKey()))
+                .map(one -> Masses.shown(one.mass()) + " g more " + work.cards().name(one.materialKey()))
                 .toList();
-    }
-
-    private static String grams(Grams mass) {
-        int own = Math.max(0, mass.value().stripTrailingZeros().scale());
-        return Format.decimal(mass.value(), Math.min(DECIMALS, own));
     }
 }

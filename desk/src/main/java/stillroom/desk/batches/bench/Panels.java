@@ -1,7 +1,6 @@
 package stillroom.desk.batches.bench;
 
 import io.javalin.http.NotFoundResponse;
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -12,17 +11,12 @@ import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogWords;
 import stillroom.desk.batches.bench.BenchPage.Way;
 import stillroom.desk.shell.Choice;
-import stillroom.desk.shell.Format;
-import stillroom.formulary.batch.BatchEvent.Poured;
 import stillroom.formulary.batch.BatchEvent.Purpose;
-import stillroom.formulary.batch.LogEntry;
 import stillroom.formulary.batch.NextAction;
 import stillroom.formulary.batch.NextActions;
-import stillroom.formulary.batch.PourCheck;
 import stillroom.formulary.batch.Vessel;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.Phase;
-import stillroom.formulary.formula.ReadingKind;
 import stillroom.formulary.formula.Step;
 import stillroom.formulary.plan.PlannedLine;
 
@@ -53,16 +47,16 @@ final class Panels {
             case BACK -> new Weighing(work, wish.vessel()).back(wish.get("material"));
             case STEP -> step();
             case COMBINE -> combine();
-            case READ -> read();
+            case READ -> new LookBack(work, wish).read();
             case CORRECT -> correct();
-            case GROSS -> gross();
+            case GROSS -> new LookBack(work, wish).gross();
             case SAMPLE -> new Panel.Sample("Take a sample out of " + wish.vessel());
             case REST -> new Panel.Rest("Let it rest", tomorrow());
-            case LOOK -> look();
+            case LOOK -> new LookBack(work, wish).look();
             case TIMER -> new Panel.Timer("Start a timer for " + wish.vessel());
             case NOTE -> new Panel.Note("Write a note");
-            case STRIKE -> strike();
-            case AGAIN -> again();
+            case STRIKE -> new LookBack(work, wish).strike();
+            case AGAIN -> new LookBack(work, wish).again();
             case DONE -> done();
         };
     }
@@ -153,38 +147,6 @@ final class Panels {
                 .orElse("");
     }
 
-    private Panel read() {
-        ReadingKind kind = kind();
-        List<Way> kinds = java.util.Arrays.stream(ReadingKind.values())
-                .map(one -> new Way(
-                        LogWords.kind(one),
-                        work.path() + "/bench" + Wish.query(wish.vessel(), Doing.READ, "kind", one.name()),
-                        one == kind))
-                .toList();
-        String band = kind == ReadingKind.PH
-                ? work.product().brief().phBand().map(b -> Format.range(b, 1)).orElse("")
-                : "";
-        LogWords words = new LogWords(work.cards(), work.desk().zone());
-        List<String> before = work.state().readings(kind).stream()
-                .map(reading -> Format.moment(reading.at(), work.desk().zone()) + ": " + words.say(reading.event()))
-                .toList();
-        return new Panel.Read(
-                "Read the " + (kind == ReadingKind.OTHER ? "product" : LogWords.kind(kind)),
-                kinds,
-                kind.name(),
-                band,
-                before);
-    }
-
-    private ReadingKind kind() {
-        for (ReadingKind kind : ReadingKind.values()) {
-            if (kind.name().equals(wish.get("kind"))) {
-                return kind;
-            }
-        }
-        return ReadingKind.PH;
-    }
-
     private Panel correct() {
         Purpose purpose = purpose();
         String material = wish.get("material");
@@ -204,65 +166,11 @@ final class Panels {
         return work.plan().isPresent() ? Purpose.CORRECTION_ACID : Purpose.LINE;
     }
 
-    private Panel gross() {
-        Optional<Vessel> vessel = work.state().vessel(wish.vessel());
-        LogWords words = new LogWords(work.cards(), work.desk().zone());
-        List<String> before = work.log().stream()
-                .filter(entry -> work.state().weighings().stream()
-                        .anyMatch(back ->
-                                back.entry() == entry.number() && back.vessel().equals(wish.vessel())))
-                .map(entry -> words.say(entry.event()))
-                .toList();
-        return new Panel.Gross(
-                "Weigh the whole of " + wish.vessel(),
-                vessel.flatMap(Vessel::expectedGross).map(Format::grams).orElse(""),
-                before);
-    }
-
     private String tomorrow() {
         return LocalDateTime.ofInstant(work.desk().now(), work.desk().zone())
                 .plusDays(1)
                 .truncatedTo(ChronoUnit.HOURS)
                 .toString();
-    }
-
-    private Panel look() {
-        return work.state()
-                .rest()
-                .map(rest -> new Panel.Look(
-                        "Look again",
-                        Format.moment(rest.event().due(), work.desk().zone()),
-                        rest.event().lookFor(),
-                        true))
-                .orElseGet(() -> new Panel.Look("Look again", "", "", false));
-    }
-
-    private LogEntry entry() {
-        return work.log().stream()
-                .filter(entry -> Integer.toString(entry.number()).equals(wish.get("entry")))
-                .findFirst()
-                .orElseThrow(() -> new NotFoundResponse("The log has no such entry."));
-    }
-
-    private Panel strike() {
-        LogEntry entry = entry();
-        return new Panel.Strike(
-                "Strike entry " + entry.number(),
-                entry.number(),
-                new LogWords(work.cards(), work.desk().zone()).say(entry.event()));
-    }
-
-    private Panel again() {
-        LogEntry entry = entry();
-        if (!(entry.event() instanceof Poured)) {
-            throw new NotFoundResponse("Entry " + entry.number() + " is no weighing.");
-        }
-        return new Panel.Again(
-                "Read entry " + entry.number() + " again",
-                entry.number(),
-                new LogWords(work.cards(), work.desk().zone()).say(entry.event()),
-                Format.time(entry.at(), work.desk().zone()),
-                Duration.between(entry.at(), work.desk().now()).compareTo(PourCheck.OWN_SECOND_LOOK) < 0);
     }
 
     private Panel done() {

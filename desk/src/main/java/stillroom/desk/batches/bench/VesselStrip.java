@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import stillroom.desk.batches.ActionWords;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogWords;
+import stillroom.desk.batches.Masses;
 import stillroom.desk.batches.bench.BenchPage.VesselCard;
 import stillroom.desk.batches.bench.BenchPage.VesselTimer;
 import stillroom.desk.shell.Format;
@@ -39,7 +40,7 @@ final class VesselStrip {
                         .flatMap(id -> work.formula().phase(id).stream())
                         .map(Phase::name)
                         .collect(Collectors.joining(", ")),
-                Format.grams(vessel.mixture().net()),
+                Masses.shown(vessel.mixture().net()),
                 vessel.celsius().map(LogWords::plain).orElse(""),
                 timers(vessel.name()),
                 next.map(words::of).orElse(""),

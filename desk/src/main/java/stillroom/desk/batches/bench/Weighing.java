@@ -6,22 +6,16 @@ import java.util.Locale;
 import java.util.Optional;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.Cards;
-import stillroom.desk.batches.LogWords;
 import stillroom.desk.shell.Choice;
-import stillroom.desk.shell.Format;
 import stillroom.formulary.batch.BatchEvent.Poured;
 import stillroom.formulary.batch.BatchEvent.Purpose;
-import stillroom.formulary.batch.BatchEvent.ReadingTaken;
 import stillroom.formulary.batch.Logged;
 import stillroom.formulary.batch.Mend;
 import stillroom.formulary.batch.PourCautions;
 import stillroom.formulary.batch.Vessel;
-import stillroom.formulary.formula.Amount;
-import stillroom.formulary.formula.Line;
 import stillroom.formulary.plan.Balance;
 import stillroom.formulary.plan.PlannedLine;
 import stillroom.formulary.quantity.Grams;
-import stillroom.formulary.quantity.PercentRange;
 
 /** The panels that weigh: a line of the plan, a correction, free hand. */
 final class Weighing {
@@ -73,7 +67,7 @@ final class Weighing {
     }
 
     Panel.Settle over(PlannedLine line) {
-        Target target = new Target(line);
+        LineTarget target = new LineTarget(work, balances, line);
         Mends mends = new Mends(work);
         List<Mend> ways = mends.of(line.lineId(), balances);
         return new Panel.Settle(
@@ -81,7 +75,7 @@ final class Weighing {
                 cards.name(line.materialKey()),
                 line.materialKey(),
                 target(line),
-                target.grams(target.poured.minus(line.target())),
+                target.grams(target.over()),
                 new Lots(work, line.materialKey()).lastPoured(line.lineId()).orElse(""),
                 line.balance(),
                 ways.stream()
@@ -130,82 +124,6 @@ final class Weighing {
     }
 
     private Panel.Target target(PlannedLine line) {
-        return new Target(line).shown();
-    }
-
-    /** What a line asks for, in figures. */
-    private final class Target {
-        private final PlannedLine line;
-        private final Grams poured;
-        private final Optional<Balance> balance;
-
-        Target(PlannedLine line) {
-            this.line = line;
-            this.poured = work.state().poured(line.lineId());
-            this.balance = balances.stream()
-                    .filter(b -> b.name().equals(line.balance()))
-                    .findFirst();
-        }
-
-        String grams(Grams mass) {
-            return balance.filter(b -> b.step().value().scale() >= mass.value().scale())
-                    .map(b -> Format.grams(mass, b.step()))
-                    .orElseGet(() -> Format.grams(mass));
-        }
-
-        Panel.Target shown() {
-            Grams open = line.target().minus(poured);
-            return new Panel.Target(
-                    line.lineId(),
-                    grams(line.target()),
-                    grams(line.tolerance()),
-                    poured.isZero() ? "" : grams(poured),
-                    grams(open),
-                    toReading(),
-                    state(open),
-                    DeviationBar.of(
-                            line.target().doubleValue(), line.tolerance().doubleValue(), poured.doubleValue()));
-        }
-
-        private String state(Grams open) {
-            if (poured.isZero()) {
-                return "Nothing is in yet.";
-            }
-            if (line.toReading()) {
-                return grams(poured) + " g are in.";
-            }
-            if (open.abs().compareTo(line.tolerance()) <= 0) {
-                return "Within tolerance.";
-            }
-            return open.signum() > 0 ? grams(open) + " g short." : grams(open.negated()) + " g over.";
-        }
-
-        private String toReading() {
-            Optional<Amount.ToReading> amount = work.formula()
-                    .line(line.lineId())
-                    .map(Line::amount)
-                    .filter(Amount.ToReading.class::isInstance)
-                    .map(Amount.ToReading.class::cast);
-            return amount.map(this::sentence).orElse("");
-        }
-
-        private String sentence(Amount.ToReading amount) {
-            PercentRange range = amount.range();
-            Grams batch = work.plan().orElseThrow().batch();
-            String said = "Up to the " + LogWords.kind(amount.reading()) + ": expected " + grams(line.target())
-                    + " g, usually " + Format.figure(range.low().of(batch).doubleValue(), 1) + " to "
-                    + Format.figure(range.high().of(batch).doubleValue(), 1)
-                    + " g. Add a part, stir, read, and add again.";
-            return said + lastRead(amount);
-        }
-
-        private String lastRead(Amount.ToReading amount) {
-            return work.state().readings(amount.reading()).stream()
-                    .map(Logged::event)
-                    .reduce((earlier, later) -> later)
-                    .flatMap(ReadingTaken::value)
-                    .map(value -> " Last read: " + LogWords.plain(value) + ".")
-                    .orElse("");
-        }
+        return new LineTarget(work, balances, line).shown();
     }
 }

@@ -1,16 +1,15 @@
 package stillroom.desk.batches.fill;
 
 import java.math.BigDecimal;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Stream;
 import stillroom.desk.batches.BatchHead;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogWords;
+import stillroom.desk.batches.Masses;
 import stillroom.desk.batches.Who;
 import stillroom.desk.batches.fill.FillPage.Gate;
 import stillroom.desk.batches.fill.FillPage.Yielded;
@@ -23,12 +22,9 @@ import stillroom.formulary.Problem;
 import stillroom.formulary.batch.Logged;
 import stillroom.formulary.batch.ReleaseGate;
 import stillroom.formulary.batch.Yield;
-import stillroom.formulary.formula.Line;
-import stillroom.formulary.quantity.Grams;
 
 /** Puts the page of filling and deciding together. */
 final class FillView {
-    private static final int MASS_DECIMALS = 2;
     private static final Set<String> GENERAL = Set.of("act", "batch", "vessel", "entry");
     private static final Map<String, String> TITLES = Map.of(
             "ph", "pH in its band",
@@ -79,24 +75,14 @@ final class FillView {
 
     /** Gates name materials by their keys; the person reads names. */
     private String says(ReleaseGate gate) {
-        List<String> keys = Stream.concat(
-                        work.formula().lines().stream().map(Line::materialKey),
-                        work.state().pours().stream().map(pour -> pour.event().materialKey()))
-                .distinct()
-                .sorted(Comparator.comparing(String::length).reversed())
-                .toList();
-        String says = gate.says();
-        for (String key : keys) {
-            says = says.replace(key, work.cards().name(key));
-        }
-        return says;
+        return work.cards().named(gate.says(), work.materialKeys());
     }
 
     private List<Choice> vessels() {
         return work.state().openVessels().stream()
                 .map(vessel -> new Choice(
                         vessel.name(),
-                        vessel.name() + " · " + grams(vessel.mixture().net()) + " g in it"))
+                        vessel.name() + " · " + Masses.shown(vessel.mixture().net()) + " g in it"))
                 .toList();
     }
 
@@ -109,23 +95,18 @@ final class FillView {
 
     private static Yielded yielded(Yield yield) {
         return new Yielded(
-                grams(yield.added()),
-                grams(yield.evaporated()),
-                grams(yield.filled()),
+                Masses.shown(yield.added()),
+                Masses.shown(yield.evaporated()),
+                Masses.shown(yield.filled()),
                 percent(yield.filledPercent()),
-                grams(yield.retained()),
-                grams(yield.samples()),
-                grams(yield.handedOver()),
-                grams(yield.unaccounted()),
+                Masses.shown(yield.retained()),
+                Masses.shown(yield.samples()),
+                Masses.shown(yield.handedOver()),
+                Masses.shown(yield.unaccounted()),
                 percent(yield.lossPercent()));
     }
 
     private static String percent(Optional<BigDecimal> percent) {
         return percent.map(p -> Format.decimal(p, 1)).orElse("");
-    }
-
-    private static String grams(Grams mass) {
-        int own = Math.max(0, mass.value().stripTrailingZeros().scale());
-        return Format.decimal(mass.value(), Math.min(MASS_DECIMALS, own));
     }
 }

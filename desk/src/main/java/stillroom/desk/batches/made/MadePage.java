@@ -15,7 +15,7 @@ public record MadePage(
         Frame frame,
         BatchHead head,
         List<LineMade> lines,
-        Masses masses,
+        Went masses,
         List<String> corrections,
         List<String> samples,
         List<LotMade> lots,
@@ -47,7 +47,7 @@ public record MadePage(
             String because) {}
 
     /** Where the mass went, all [g]. */
-    public record Masses(
+    public record Went(
             String added, String evaporated, String samples, String filled, String retained, String inVessels) {}
 
     public record LotMade(String material, String lot, String added, String inProduct) {}

@@ -5,9 +5,10 @@ import java.util.Optional;
 import stillroom.desk.batches.BatchHead;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogWords;
+import stillroom.desk.batches.Masses;
 import stillroom.desk.batches.made.MadePage.LineMade;
 import stillroom.desk.batches.made.MadePage.LotMade;
-import stillroom.desk.batches.made.MadePage.Masses;
+import stillroom.desk.batches.made.MadePage.Went;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Judgement;
@@ -19,9 +20,6 @@ import stillroom.formulary.quantity.Grams;
 
 /** Puts the page of what was made together. */
 final class MadeView {
-    /** More decimals than any balance of a workshop; splits of mixtures have many more. */
-    private static final int MASS_DECIMALS = 3;
-
     private final BatchWork work;
     private final AsMade made;
     private final int decimals;
@@ -63,8 +61,8 @@ final class MadeView {
     private LineMade line(MadeLine line) {
         return new LineMade(
                 work.cards().name(line.materialKey()),
-                line.target().map(MadeView::grams).orElse(""),
-                grams(line.actual()),
+                line.target().map(Masses::shown).orElse(""),
+                Masses.shown(line.actual()),
                 line.target().map(target -> signed(line.actual().minus(target))).orElse(""),
                 line.deviationPercent().map(MadeView::signedPercent).orElse(""),
                 line.asked().map(asked -> Format.percent(asked, decimals)).orElse(""),
@@ -89,32 +87,27 @@ final class MadeView {
         return line.actual().isZero() ? "not weighed" : "off";
     }
 
-    private Masses masses() {
+    private Went masses() {
         Yield yield = Yield.of(work.state());
-        return new Masses(
-                grams(yield.added()),
-                grams(yield.evaporated()),
-                grams(yield.samples()),
-                grams(yield.filled()),
-                grams(yield.retained()),
-                grams(work.state().inVessels().net()));
+        return new Went(
+                Masses.shown(yield.added()),
+                Masses.shown(yield.evaporated()),
+                Masses.shown(yield.samples()),
+                Masses.shown(yield.filled()),
+                Masses.shown(yield.retained()),
+                Masses.shown(work.state().inVessels().net()));
     }
 
     private LotMade lot(stillroom.formulary.batch.MadeLot lot) {
         return new LotMade(
                 work.cards().name(lot.materialKey()),
                 lot.lot().orElse("not booked"),
-                grams(lot.added()),
-                grams(lot.inProduct()));
-    }
-
-    private static String grams(Grams mass) {
-        int own = Math.max(0, mass.value().stripTrailingZeros().scale());
-        return Format.decimal(mass.value(), Math.min(MASS_DECIMALS, own));
+                Masses.shown(lot.added()),
+                Masses.shown(lot.inProduct()));
     }
 
     private static String signed(Grams mass) {
-        return (mass.signum() > 0 ? "+" : "") + grams(mass);
+        return (mass.signum() > 0 ? "+" : "") + Masses.shown(mass);
     }
 
     private static String signedPercent(BigDecimal percent) {

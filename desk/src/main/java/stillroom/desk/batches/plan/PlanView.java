@@ -88,10 +88,11 @@ final class PlanView {
 
     /** With the decimals of the balance, or all of its own where it has more. */
     private String grams(Grams mass, String balance) {
-        Balance serving = balances.get(balance);
-        boolean finer =
-                serving == null || mass.value().scale() > serving.step().value().scale();
-        return finer ? Format.grams(mass) : Format.grams(mass, serving.step());
+        return Optional.ofNullable(balances.get(balance))
+                .filter(serving ->
+                        mass.value().scale() <= serving.step().value().scale())
+                .map(serving -> Format.grams(mass, serving.step()))
+                .orElseGet(() -> Format.grams(mass));
     }
 
     private Wanted wanted(Plan.Shortage shortage) {

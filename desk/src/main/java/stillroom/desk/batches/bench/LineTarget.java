@@ -1,0 +1,95 @@
+package stillroom.desk.batches.bench;
+
+import java.util.List;
+import java.util.Optional;
+import stillroom.desk.batches.BatchWork;
+import stillroom.desk.batches.LogWords;
+import stillroom.desk.shell.Format;
+import stillroom.formulary.batch.BatchEvent.ReadingTaken;
+import stillroom.formulary.batch.Logged;
+import stillroom.formulary.formula.Amount;
+import stillroom.formulary.formula.Line;
+import stillroom.formulary.plan.Balance;
+import stillroom.formulary.plan.PlannedLine;
+import stillroom.formulary.quantity.Grams;
+import stillroom.formulary.quantity.PercentRange;
+
+/** What a line asks for, in figures. */
+final class LineTarget {
+    private final BatchWork work;
+    private final PlannedLine line;
+    private final Grams poured;
+    private final Optional<Balance> balance;
+
+    LineTarget(BatchWork work, List<Balance> balances, PlannedLine line) {
+        this.work = work;
+        this.line = line;
+        this.poured = work.state().poured(line.lineId());
+        this.balance =
+                balances.stream().filter(b -> b.name().equals(line.balance())).findFirst();
+    }
+
+    Grams over() {
+        return poured.minus(line.target());
+    }
+
+    String grams(Grams mass) {
+        return balance.filter(b -> b.step().value().scale() >= mass.value().scale())
+                .map(b -> Format.grams(mass, b.step()))
+                .orElseGet(() -> Format.grams(mass));
+    }
+
+    Panel.Target shown() {
+        Grams open = line.target().minus(poured);
+        return new Panel.Target(
+                line.lineId(),
+                grams(line.target()),
+                grams(line.tolerance()),
+                poured.isZero() ? "" : grams(poured),
+                grams(open),
+                toReading(),
+                state(open),
+                DeviationBar.of(line.target().doubleValue(), line.tolerance().doubleValue(), poured.doubleValue()));
+    }
+
+    private String state(Grams open) {
+        if (poured.isZero()) {
+            return "Nothing is in yet.";
+        }
+        if (line.toReading()) {
+            return grams(poured) + " g are in.";
+        }
+        if (open.abs().compareTo(line.tolerance()) <= 0) {
+            return "Within tolerance.";
+        }
+        return open.signum() > 0 ? grams(open) + " g short." : grams(open.negated()) + " g over.";
+    }
+
+    private String toReading() {
+        Optional<Amount.ToReading> amount = work.formula()
+                .line(line.lineId())
+                .map(Line::amount)
+                .filter(Amount.ToReading.class::isInstance)
+                .map(Amount.ToReading.class::cast);
+        return amount.map(this::sentence).orElse("");
+    }
+
+    private String sentence(Amount.ToReading amount) {
+        PercentRange range = amount.range();
+        Grams batch = work.plan().orElseThrow().batch();
+        String said = "Up to the " + LogWords.kind(amount.reading()) + ": expected " + grams(line.target())
+                + " g, usually " + Format.figure(range.low().of(batch).doubleValue(), 1) + " to "
+                + Format.figure(range.high().of(batch).doubleValue(), 1)
+                + " g. Add a part, stir, read, and add again.";
+        return said + lastRead(amount);
+    }
+
+    private String lastRead(Amount.ToReading amount) {
+        return work.state().readings(amount.reading()).stream()
+                .map(Logged::event)
+                .reduce((earlier, later) -> later)
+                .flatMap(ReadingTaken::value)
+                .map(value -> " Last read: " + LogWords.plain(value) + ".")
+                .orElse("");
+    }
+}

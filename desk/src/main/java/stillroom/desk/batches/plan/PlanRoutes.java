@@ -25,7 +25,7 @@ public final class PlanRoutes {
         boolean asked = request.queryParam("by") != null;
         Input input = asked ? Input.ofQuery(request) : FirstSize.of(plan);
         PlanPage page = new PlanWork(plan, input).page(desk.frame(request, "Plan a batch", PlanWork.SECTION));
-        answer(desk, request, page, asked && !page.typed().isSound());
+        desk.pages().show(request, TEMPLATE, page);
     }
 
     private static void shopping(Desk desk, Context request) {
@@ -47,17 +47,9 @@ public final class PlanRoutes {
         }
         PlanWork again = outcome.stale() ? new PlanWork(PlanDesk.of(desk, request), input) : work;
         PlanPage page = again.page(desk.frame("Plan a batch", PlanWork.SECTION)).withClash(outcome.clash());
-        answer(desk, request, page, true);
+        desk.pages().showAgain(request, TEMPLATE, page);
         if (outcome.stale()) {
             request.status(HttpStatus.CONFLICT);
-        }
-    }
-
-    private static void answer(Desk desk, Context request, PlanPage page, boolean refused) {
-        if (refused) {
-            desk.pages().showAgain(request, TEMPLATE, page);
-        } else {
-            desk.pages().show(request, TEMPLATE, page);
         }
     }
 }

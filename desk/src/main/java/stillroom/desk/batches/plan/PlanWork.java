@@ -11,12 +11,14 @@ import stillroom.desk.batches.plan.PlanPage.PlanGrams;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Input;
+import stillroom.desk.shell.Typed;
 import stillroom.formulary.Problem;
 import stillroom.formulary.plan.Balance;
 import stillroom.formulary.plan.BatchSize;
 import stillroom.formulary.plan.LotStock;
 import stillroom.formulary.plan.Plan;
 import stillroom.formulary.plan.PlanProblems;
+import stillroom.formulary.quantity.Grams;
 
 /** One look at the plan page: the form read, the plan made, the page put together. */
 final class PlanWork {
@@ -80,7 +82,7 @@ final class PlanWork {
                 frame,
                 desk.product(),
                 desk.version(),
-                input.typed(),
+                typed(input),
                 PlanForm.byContainers(input),
                 desk.owned(),
                 form.balances().stream().map(Balance::name).collect(Collectors.toSet()),
@@ -94,7 +96,20 @@ final class PlanWork {
                 "");
     }
 
-    private Optional<stillroom.formulary.quantity.Grams> each() {
+    /** While one is still typing, a field that is empty yet is not called missing; a density that is wanted is. */
+    private static Typed typed(Input input) {
+        Typed typed = input.typed();
+        boolean begins = input.has("code");
+        return new Typed(
+                typed.values(),
+                typed.problems().stream()
+                        .filter(problem -> begins
+                                || problem.field().equals("density")
+                                || !typed.value(problem.field()).isBlank())
+                        .toList());
+    }
+
+    private Optional<Grams> each() {
         return form.size()
                 .filter(BatchSize.FromContainers.class::isInstance)
                 .map(size -> ((BatchSize.FromContainers) size).fillEach());

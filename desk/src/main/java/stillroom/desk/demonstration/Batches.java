@@ -5,16 +5,15 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillroom.desk.demonstration.BenchDay.Who;
+import stillroom.desk.shell.Desk;
 import stillroom.formulary.batch.BatchEvent;
 import stillroom.formulary.batch.BatchEvent.Purpose;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.ReadingKind;
 import stillroom.formulary.quantity.Grams;
-import stillroom.ledger.Ledger;
 
 /** The invented batches, each at another stage; all times count back from now. */
-record Batches(Ledger ledger, Who who, Instant now) {
+record Batches(Desk desk, Instant now) {
     private static final Map<String, String> PH_METER = Map.of(
             "dilution", "neat",
             "sample temperature", "22 °C",
@@ -31,7 +30,7 @@ record Batches(Ledger ledger, Who who, Instant now) {
     void handWash(FormulaVersion version) {
         String kettle = "Kettle 3 l";
         Instant morning = now.minus(Duration.ofDays(12));
-        BenchDay bench = BenchDay.plan(ledger, version, Grams.of("1500"), morning, who)
+        BenchDay bench = BenchDay.plan(desk, version, Grams.of("1500"), morning, Saltmarsh.FIRST)
                 .write(new BatchEvent.Begun("Bench wiped down, scales level."))
                 .ready(kettle, "412.3", "3000", "a", "b", "c")
                 .weighAll(kettle, "a")
@@ -64,7 +63,7 @@ record Batches(Ledger ledger, Who who, Instant now) {
                 .read(ReadingKind.VISCOSITY, "", 3400, "mPa s", VISCOMETER)
                 .after(Duration.ofMinutes(30))
                 .write(new BatchEvent.Decided(
-                        BatchEvent.Decision.RELEASED, who.name(), "Readings steady over a week.", List.of()));
+                        BatchEvent.Decision.RELEASED, Saltmarsh.FIRST, "Readings steady over a week.", List.of()));
     }
 
     private void fillHandWash(BenchDay bench, String kettle, Instant nextDay) {
@@ -82,14 +81,14 @@ record Batches(Ledger ledger, Who who, Instant now) {
                         Grams.of("1287.5"),
                         Optional.of(Grams.of("120.0")),
                         "257.5 g each, two retained samples of 60 g"))
-                .by(who.name());
+                .by(Saltmarsh.FIRST);
     }
 
     /** Made yesterday; its next-day check is due. */
     void toner(FormulaVersion version) {
         String beaker = "Beaker 1 l";
         Instant start = now.minus(Duration.ofHours(22));
-        BenchDay.plan(ledger, version, Grams.of("600"), start, who)
+        BenchDay.plan(desk, version, Grams.of("600"), start, Saltmarsh.FIRST)
                 .write(new BatchEvent.Begun(""))
                 .ready(beaker, "310.42", "1000", "a", "c")
                 .weighAll(beaker, "a")
@@ -111,7 +110,7 @@ record Batches(Ledger ledger, Who who, Instant now) {
     void lotion(FormulaVersion version) {
         String water = "Beaker 1 l";
         String oil = "Beaker 400 ml";
-        BenchDay.plan(ledger, version, Grams.of("500"), now.minus(Duration.ofMinutes(75)), who)
+        BenchDay.plan(desk, version, Grams.of("500"), now.minus(Duration.ofMinutes(75)), Saltmarsh.FIRST)
                 .write(new BatchEvent.Begun(""))
                 .ready(water, "311.06", "1000", "a", "c")
                 .ready(oil, "142.37", "400", "b")
@@ -125,6 +124,6 @@ record Batches(Ledger ledger, Who who, Instant now) {
 
     /** Planned only, and the shelf lacks something for it. */
     void conditioner(FormulaVersion version) {
-        BenchDay.plan(ledger, version, Grams.of("2000"), now.minus(Duration.ofMinutes(10)), who);
+        BenchDay.plan(desk, version, Grams.of("2000"), now.minus(Duration.ofMinutes(10)), Saltmarsh.FIRST);
     }
 }

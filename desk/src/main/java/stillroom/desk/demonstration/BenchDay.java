@@ -5,11 +5,12 @@ import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillroom.desk.shell.Desk;
+import stillroom.desk.shell.Judgement;
 import stillroom.formulary.Problem;
 import stillroom.formulary.batch.Batch;
 import stillroom.formulary.batch.BatchEvent;
@@ -18,11 +19,14 @@ import stillroom.formulary.batch.BatchRules;
 import stillroom.formulary.batch.BatchState;
 import stillroom.formulary.batch.BenchFacts;
 import stillroom.formulary.batch.LogEntry;
+import stillroom.formulary.formula.Brief;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.ReadingKind;
 import stillroom.formulary.formula.Step;
+import stillroom.formulary.judgement.Subjects;
 import stillroom.formulary.material.Lot;
+import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.plan.Balance;
 import stillroom.formulary.plan.BatchSize;
 import stillroom.formulary.plan.Bench;
@@ -52,8 +56,8 @@ final class BenchDay {
     private Instant now;
     private String by;
 
-    private BenchDay(Ledger ledger, Batch batch, FormulaVersion version, Grams size, Instant now, String by) {
-        this.ledger = ledger;
+    private BenchDay(Desk desk, Batch batch, FormulaVersion version, Grams size, Instant now, String by) {
+        this.ledger = desk.ledger();
         this.batch = batch;
         this.formula = version.formula();
         this.now = now;
@@ -65,27 +69,25 @@ final class BenchDay {
                 .filter(lot -> lot.lot().state() != Lot.State.USED_UP)
                 .map(lot -> new LotStock(lot.lot(), lot.onHand()))
                 .toList();
-        this.plan = new Planner(
-                        ledger.materials().book(version.cards()),
-                        new Bench(balances, shelf, Tolerances.USUAL),
-                        batch.openedOn())
-                .plan(formula, new BatchSize.Stated(size), Map.of());
+        MaterialBook book = ledger.materials().book(version.cards());
+        Brief brief =
+                ledger.products().product(version.productId()).orElseThrow().brief();
+        this.plan = new Planner(book, new Bench(balances, shelf, Tolerances.USUAL), batch.openedOn())
+                .plan(formula, new BatchSize.Stated(size), Judgement.limits(desk, Subjects.of(formula, brief), book));
     }
 
     /** Opens a batch and writes its plan. */
-    static BenchDay plan(Ledger ledger, FormulaVersion version, Grams size, Instant at, Who who) {
-        LocalDate day = LocalDate.ofInstant(at, who.zone());
+    static BenchDay plan(Desk desk, FormulaVersion version, Grams size, Instant at, String who) {
+        Ledger ledger = desk.ledger();
+        LocalDate day = LocalDate.ofInstant(at, desk.zone());
         String code = ledger.batches().proposeCode(day);
         Batch batch = ledger.batches()
                 .open(version.productId(), Optional.of(version.number()), code, day)
                 .orElseThrow();
-        BenchDay bench = new BenchDay(ledger, batch, version, size, at, who.name());
+        BenchDay bench = new BenchDay(desk, batch, version, size, at, who);
         bench.write(new BatchEvent.Planned(bench.plan));
         return bench;
     }
-
-    /** Who works, and where the clock hangs. */
-    record Who(String name, ZoneId zone) {}
 
     BenchDay after(Duration passed) {
         now = now.plus(passed);

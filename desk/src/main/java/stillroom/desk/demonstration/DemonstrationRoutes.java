@@ -15,7 +15,7 @@ public final class DemonstrationRoutes {
     }
 
     private static void fill(Desk desk, Context request) {
-        if (!new Saltmarsh(desk.ledger(), desk.now(), desk.zone()).fill()) {
+        if (!new Saltmarsh(desk).fill()) {
             throw new ConflictResponse(
                     "This workshop holds data of your own, so the demonstration was not mixed into it. Start with --data and an empty folder to look at it.");
         }

@@ -2,12 +2,12 @@ package stillroom.desk.demonstration;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import stillroom.desk.shell.Desk;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.FormulaVersion;
@@ -23,9 +23,13 @@ import stillroom.ledger.store.Saved;
 import stillroom.ledger.workshop.Workshop;
 
 /** Fills an empty ledger with the invented workshop, by the same doors through which a maker would. */
-record Saltmarsh(Ledger ledger, Instant now, ZoneId zone) {
+record Saltmarsh(Desk desk, Ledger ledger, Instant now) {
     static final String FIRST = "Wren Fenn";
     static final String SECOND = "Tam Moor";
+
+    Saltmarsh(Desk desk) {
+        this(desk, desk.ledger(), desk.now());
+    }
 
     /** Whether nothing was ever written into a ledger, so that nothing can be mixed up with what is invented. */
     static boolean isEmpty(Ledger ledger) {
@@ -68,7 +72,7 @@ record Saltmarsh(Ledger ledger, Instant now, ZoneId zone) {
 
     /** The cards of all that was bought, with what was paid for it, and the lots; a later lot's price is the card's. */
     private void shelf() {
-        LocalDate today = LocalDate.ofInstant(now, zone);
+        LocalDate today = LocalDate.ofInstant(now, desk.zone());
         MaterialBook book = ledger.materials().book();
         Map<String, Delivery> newest = Delivery.ALL.stream()
                 .collect(Collectors.toMap(Delivery::material, Function.identity(), (earlier, later) -> later));
@@ -80,7 +84,7 @@ record Saltmarsh(Ledger ledger, Instant now, ZoneId zone) {
     }
 
     private void products() {
-        Batches batches = new Batches(ledger, new BenchDay.Who(FIRST, zone), now);
+        Batches batches = new Batches(desk, now);
         batches.handWash(handWash());
         pourAway("WAT-06");
         batches.toner(kept(LacticToner.NAME, LacticToner.brief(), LacticToner.formula()));

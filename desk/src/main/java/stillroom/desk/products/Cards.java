@@ -17,8 +17,7 @@ import stillroom.formulary.material.Substance;
 
 /** The cards that a line may name, and which card a typed name means. Of one moment; one per request. */
 final class Cards {
-    /** From this mass fraction on a material goes by the name of one substance; traces of water do not count. */
-    private static final double NEARLY_ALL = 0.95;
+    private static final String WATER = "water";
 
     private final MaterialBook book;
     private final List<Material> all;
@@ -52,28 +51,38 @@ final class Cards {
                 .collect(Collectors.toSet());
     }
 
-    /** An INCI name means a card only where no other card is nearly that alone: the same INCI is not the same grade. */
+    /** An INCI name means a card only where no other card is bought for it: the same INCI is not the same grade. */
     private void addInciNames() {
-        Map<String, List<String>> nearlyAlone = new HashMap<>();
+        Map<String, List<String>> boughtFor = new HashMap<>();
         for (Material card : all) {
-            mainInci(card)
-                    .ifPresent(inci -> nearlyAlone
-                            .computeIfAbsent(folded(inci), name -> new ArrayList<>())
-                            .add(card.key()));
+            boughtFor
+                    .computeIfAbsent(folded(mainInci(card)), name -> new ArrayList<>())
+                    .add(card.key());
         }
-        nearlyAlone.forEach((inci, cards) -> {
+        boughtFor.forEach((inci, cards) -> {
             if (cards.size() == 1) {
                 keys.putIfAbsent(inci, cards.get(0));
             }
         });
     }
 
-    /** INCI name of the substance that the material nearly is. */
-    private Optional<String> mainInci(Material card) {
-        return card.composition().stream()
-                .filter(part -> part.massFraction().nominal() >= NEARLY_ALL)
+    /** INCI name of what the material is bought for: its largest part that is not water; empty where it is not known. */
+    private String mainInci(Material card) {
+        List<Constituent> parts = largestFirst(card.composition());
+        return parts.stream()
+                .filter(part -> !part.substance().equals(WATER))
                 .findFirst()
-                .map(this::inci);
+                .or(() -> parts.stream().findFirst())
+                .map(this::inci)
+                .orElse("");
+    }
+
+    private static List<Constituent> largestFirst(List<Constituent> composition) {
+        return composition.stream()
+                .filter(part -> part.role() == Constituent.Role.INGREDIENT)
+                .sorted(Comparator.comparingDouble(
+                        (Constituent part) -> -part.massFraction().nominal()))
+                .toList();
     }
 
     private String inci(Constituent part) {
@@ -98,25 +107,22 @@ final class Cards {
         return names.getOrDefault(key, book.material(key).map(Material::name).orElse(key));
     }
 
-    /** The card that a typed name means: by name, key, or INCI name where only one card is nearly that. */
+    /** The card that a typed name means: by name, key, or INCI name where only one card is bought for that. */
     Optional<String> key(String typed) {
         return Optional.ofNullable(keys.get(folded(typed)));
     }
 
     /** INCI names of what was put into the material on purpose, largest first; empty where it is not known. */
     String inci(String key) {
-        return book.material(key).map(Material::composition).orElse(List.of()).stream()
-                .filter(part -> part.role() == Constituent.Role.INGREDIENT)
-                .sorted(Comparator.comparingDouble(
-                        (Constituent part) -> -part.massFraction().nominal()))
+        return largestFirst(book.material(key).map(Material::composition).orElse(List.of())).stream()
                 .map(this::inci)
                 .collect(Collectors.joining(", "));
     }
 
-    /** By name, or by the INCI name of what the material nearly is; names that begin as typed come before all others. */
+    /** By name, or by the INCI name of what the material is bought for; names that begin as typed come before all others. */
     private double likeness(String typed, Material card) {
         double byName = Likeness.of(typed, card.name());
-        double byInci = mainInci(card).map(inci -> Likeness.of(typed, inci)).orElse(0.0);
+        double byInci = Likeness.of(typed, mainInci(card));
         return Math.max(byName, byInci) + (folded(card.name()).startsWith(folded(typed)) ? 1 : 0);
     }
 

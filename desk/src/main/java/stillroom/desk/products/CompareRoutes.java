@@ -6,12 +6,10 @@ import java.util.List;
 import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Frame.Section;
-import stillroom.desk.shell.Judgement;
 import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.formula.Comparison;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Product;
-import stillroom.formulary.judgement.Subjects;
 
 /** Two versions of a product side by side. */
 final class CompareRoutes {
@@ -36,14 +34,11 @@ final class CompareRoutes {
 
     private static ComparePage page(Desk desk, Context request, Editing left, Editing right) {
         Product product = left.product();
-        Amounts before = amounts(left);
-        Amounts after = amounts(right);
+        Side one = Side.of(left);
+        Side other = Side.of(right);
         SideBySide sides = new SideBySide(
-                Comparison.of(left.version().formula(), right.version().formula()),
-                left.cards(),
-                right.cards(),
-                left.decimals());
-        List<Finding> settled = only(before.findings(), after.findings());
+                Comparison.of(left.version().formula(), right.version().formula()), one, other);
+        List<Finding> settled = only(one.amounts().findings(), other.amounts().findings());
         return new ComparePage(
                 desk.frame(request, "Versions of " + product.name(), Section.PRODUCTS),
                 product,
@@ -54,20 +49,10 @@ final class CompareRoutes {
                         .toList(),
                 sides.lines(),
                 sides.steps(),
-                SideBySide.figures(before, after),
+                sides.figures(),
                 settled,
-                only(after.findings(), before.findings()),
-                before.findings().size() - settled.size());
-    }
-
-    private static Amounts amounts(Editing editing) {
-        return Amounts.of(
-                Judgement.of(
-                        editing.desk(),
-                        Subjects.of(
-                                editing.version().formula(), editing.product().brief()),
-                        editing.book()),
-                editing.workshop());
+                only(other.amounts().findings(), one.amounts().findings()),
+                one.amounts().findings().size() - settled.size());
     }
 
     /** The findings that have no like (same rule, same lines, same words) on the other side. */

@@ -10,6 +10,7 @@ import stillroom.formulary.formula.Comparison.Pair;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.formula.Step;
+import stillroom.formulary.quantity.Percent;
 
 /** What differs between two formulas, in words. */
 final class Differences {
@@ -61,10 +62,15 @@ final class Differences {
     /** An amount in words, such as "2.50 %", "q.s. to 100", "q.s. to pH, about 0.30 % (0.10 to 0.60 %)". */
     static String amount(Amount amount, int decimals) {
         return amount.match(
-                fixed -> Format.percent(fixed.percent(), decimals) + " %",
+                fixed -> percent(fixed.percent(), decimals),
                 () -> AmountKind.TO_HUNDRED.words(),
-                reading -> AmountKind.of(amount).words() + ", about " + Format.percent(reading.expected(), decimals)
-                        + " % (" + Format.percent(reading.range().low(), decimals) + " to "
-                        + Format.percent(reading.range().high(), decimals) + " %)");
+                reading -> AmountKind.of(amount).words() + ", about " + percent(reading.expected(), decimals) + " ("
+                        + Format.percent(reading.range().low(), decimals) + " to "
+                        + percent(reading.range().high(), decimals) + ")");
+    }
+
+    /** The figure and its unit on one line. */
+    private static String percent(Percent percent, int decimals) {
+        return Format.percent(percent, decimals) + "\u00a0%";
     }
 }

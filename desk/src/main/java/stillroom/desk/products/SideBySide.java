@@ -14,15 +14,13 @@ import stillroom.formulary.formula.Step;
 /** The rows of two versions side by side, the changes in words. */
 final class SideBySide {
     private final Comparison comparison;
-    private final Cards left;
-    private final Cards right;
-    private final int decimals;
+    private final Side left;
+    private final Side right;
 
-    SideBySide(Comparison comparison, Cards left, Cards right, int decimals) {
+    SideBySide(Comparison comparison, Side left, Side right) {
         this.comparison = comparison;
         this.left = left;
         this.right = right;
-        this.decimals = decimals;
     }
 
     List<Row> lines() {
@@ -30,17 +28,12 @@ final class SideBySide {
     }
 
     private Row line(Pair<Line> pair) {
-        String before = pair.left()
-                .map(placed -> Differences.amount(placed.what().amount(), decimals))
-                .orElse("");
-        String after = pair.right()
-                .map(placed -> Differences.amount(placed.what().amount(), decimals))
-                .orElse("");
+        String before = pair.left().map(placed -> left.amount(placed.what())).orElse("");
+        String after = pair.right().map(placed -> right.amount(placed.what())).orElse("");
         String name = pair.right()
-                .map(placed -> right.name(placed.what().materialKey()))
-                .orElseGet(() -> pair.left()
-                        .map(placed -> left.name(placed.what().materialKey()))
-                        .orElse(""));
+                .map(placed -> right.name(placed.what()))
+                .or(() -> pair.left().map(placed -> left.name(placed.what())))
+                .orElse("");
         return new Row(name, before, after, String.join("; ", changes(pair)));
     }
 
@@ -55,10 +48,12 @@ final class SideBySide {
         Line after = pair.right().get().what();
         List<String> changes = new ArrayList<>();
         if (!before.materialKey().equals(after.materialKey())) {
-            changes.add("takes the place of " + left.name(before.materialKey()));
+            changes.add("takes the place of " + left.name(before));
         }
         if (!before.amount().equals(after.amount())) {
             changes.add("amount changed");
+        } else if (!left.percent(before).equals(right.percent(after))) {
+            changes.add("comes to another amount");
         }
         if (pair.moved()) {
             changes.add("moved from " + pair.left().get().phase().name() + " to "
@@ -99,9 +94,9 @@ final class SideBySide {
     }
 
     /** The figures of both by name; one that only one side has is not known on the other. */
-    static List<Row> figures(Amounts left, Amounts right) {
-        Map<String, Amounts.Row> before = left.byName();
-        Map<String, Amounts.Row> after = right.byName();
+    List<Row> figures() {
+        Map<String, Amounts.Row> before = left.amounts().byName();
+        Map<String, Amounts.Row> after = right.amounts().byName();
         Set<String> names = new LinkedHashSet<>(before.keySet());
         names.addAll(after.keySet());
         List<Row> rows = new ArrayList<>();

@@ -104,6 +104,24 @@ function goOn(row, field) {
   }
 }
 
+// A row's further choices close when work goes on elsewhere, and with Escape.
+function closeOthers(target) {
+  for (const open of document.querySelectorAll('.more[open]')) {
+    if (!open.contains(target)) {
+      open.open = false;
+    }
+  }
+}
+document.addEventListener('click', (event) => closeOthers(event.target));
+document.addEventListener('focusin', (event) => closeOthers(event.target));
+document.addEventListener('keydown', (event) => {
+  const open = event.key === 'Escape' && event.target.closest && event.target.closest('.more[open]');
+  if (open) {
+    open.open = false;
+    open.querySelector('summary').focus();
+  }
+});
+
 // An amount is usually replaced as a whole.
 document.addEventListener('focusin', (event) => {
   if (event.target.matches && event.target.matches('form.formula .amount')) {

@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stillroom.desk.OpenDesk;
 import stillroom.desk.OpenDesk.Answer;
 import stillroom.formulary.formula.Amount;
@@ -82,14 +85,20 @@ record Bench(OpenDesk desk, Product product) {
     /** The form with one more line below the others. */
     Map<String, List<String>> formWithLine(String id, String material, String amount) {
         Map<String, List<String>> form = form();
-        form.put(
-                "line",
-                java.util.stream.Stream.concat(form.get("line").stream(), java.util.stream.Stream.of(id))
-                        .toList());
+        form.put("line", Stream.concat(form.get("line").stream(), Stream.of(id)).toList());
         form.put(Draft.line(id, "material"), List.of(material));
         form.put(Draft.line(id, "amount"), List.of(amount));
         form.put(Draft.line(id, "phase"), List.of("p1"));
         return form;
+    }
+
+    /** How many warnings the short line at the foot of a formula's page counts. */
+    static int warnings(String page) {
+        Matcher counted = Pattern.compile("<span>(no|\\d+) warnings?</span>").matcher(page);
+        if (!counted.find()) {
+            throw new IllegalArgumentException("the page counts no warnings");
+        }
+        return counted.group(1).equals("no") ? 0 : Integer.parseInt(counted.group(1));
     }
 
     Set<String> keys() {

@@ -267,8 +267,8 @@ final class FormulaEditorTest {
         assertThat(answer.body())
                 .contains("changed elsewhere meanwhile")
                 .contains("name=\"line-b-amount\" value=\"7.00\"")
-                .contains("Stored: Sodium benzoate 0.70 %")
-                .contains("You typed: Sodium benzoate 0.50 %");
+                .contains("Stored: Sodium benzoate 0.70\u00a0%")
+                .contains("You typed: Sodium benzoate 0.50\u00a0%");
         assertThat(bench.stored().formula().line("b").orElseThrow().amount()).isEqualTo(Amount.fixed("5"));
     }
 

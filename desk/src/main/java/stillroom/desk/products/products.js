@@ -52,6 +52,41 @@ if (window.Idiomorph) {
   Idiomorph.defaults.callbacks.beforeAttributeUpdated = (name, node) => !(name === 'open' && node.tagName === 'DETAILS');
 }
 
+// The page says "saved" only when nothing typed is still on its way, and leaves only then.
+let unsaved = false;
+let stillTyped = false;
+let goingTo = null;
+function sayUnsaved() {
+  const saved = form() && document.getElementById('saved');
+  if (saved) {
+    unsaved = true;
+    saved.textContent = 'Not saved yet.';
+  }
+}
+for (const kind of ['input', 'change']) {
+  document.addEventListener(kind, (event) => event.target.closest('form.formula') && sayUnsaved());
+}
+document.body.addEventListener('htmx:beforeSwap', () => {
+  stillTyped = Boolean(form()) && [...form().elements].some((field) => field.id && field.name && isNewer(field));
+});
+document.body.addEventListener('htmx:afterSwap', (event) => {
+  unsaved = stillTyped;
+  if (stillTyped) {
+    sayUnsaved();
+  } else if (goingTo && event.detail.xhr.status < 400) {
+    window.location.assign(goingTo);
+  } else {
+    goingTo = null;
+  }
+});
+document.addEventListener('click', (event) => {
+  const link = event.target.closest('a[href]');
+  if (link && unsaved && form() && !link.getAttribute('href').startsWith('#') && goingTo !== link.href) {
+    event.preventDefault();
+    goingTo = link.href;
+  }
+});
+
 // Amounts are saved while they are typed, as soon as the hand rests.
 let rest;
 document.addEventListener('input', (event) => {

@@ -1,100 +1,7 @@
-// The formula editor saves by itself. What this adds: a change typed while an answer is on its way is not overwritten
-// by it, buttons act only when they are pressed, and lines can be worked with Enter and Alt + arrows.
+// Working a formula by keyboard: Enter goes on to the next line, Alt and an arrow move the line.
+import { form } from './saving.js';
 
-const form = () => document.getElementById('formula');
-let sent = new Map();
 let focusNext = null;
-
-function stateOf(field) {
-  return field.type === 'checkbox' ? String(field.checked) : field.value;
-}
-
-document.body.addEventListener('htmx:configRequest', (event) => {
-  const asking = event.target.closest('form.formula');
-  if (!asking) {
-    return;
-  }
-  // The address follows from what happened, never from where the focus happens to rest.
-  const pressed = event.detail.triggeringEvent && event.detail.triggeringEvent.submitter;
-  event.detail.path = (pressed && pressed.getAttribute('formaction')) || asking.getAttribute('action');
-  sent = new Map([...asking.elements].filter((field) => field.id).map((field) => [field.id, stateOf(field)]));
-});
-
-// Whether a field holds something that the request under way did not yet carry.
-function isNewer(field) {
-  return stateOf(field) !== (sent.has(field.id) ? sent.get(field.id) : field.defaultValue);
-}
-
-function keepNewer(old, fresh) {
-  if (!(old instanceof Element) || !old.matches('.formula [name][id]') || !isNewer(old)) {
-    return;
-  }
-  if (old.tagName === 'INPUT') {
-    fresh.setAttribute('value', old.value);
-    fresh.value = old.value;
-  } else if (old.tagName === 'SELECT') {
-    for (const option of fresh.options) {
-      option.toggleAttribute('selected', option.value === old.value);
-      option.selected = option.value === old.value;
-    }
-  }
-}
-
-if (window.Idiomorph) {
-  Idiomorph.defaults.callbacks.beforeNodeMorphed = (old, fresh) => {
-    keepNewer(old, fresh);
-    if (old instanceof Element && old.classList.contains('line-now') && fresh.classList.contains('line-spare')) {
-      fresh.classList.add('line-now');
-    }
-    return true;
-  };
-  // What the person opened stays open.
-  Idiomorph.defaults.callbacks.beforeAttributeUpdated = (name, node) => !(name === 'open' && node.tagName === 'DETAILS');
-}
-
-// The page says "saved" only when nothing typed is still on its way, and leaves only then.
-let unsaved = false;
-let stillTyped = false;
-let goingTo = null;
-function sayUnsaved() {
-  const saved = form() && document.getElementById('saved');
-  if (saved) {
-    unsaved = true;
-    saved.textContent = 'Not saved yet.';
-  }
-}
-for (const kind of ['input', 'change']) {
-  document.addEventListener(kind, (event) => event.target.closest('form.formula') && sayUnsaved());
-}
-document.body.addEventListener('htmx:beforeSwap', () => {
-  stillTyped = Boolean(form()) && [...form().elements].some((field) => field.id && field.name && isNewer(field));
-});
-document.body.addEventListener('htmx:afterSwap', (event) => {
-  unsaved = stillTyped;
-  if (stillTyped) {
-    sayUnsaved();
-  } else if (goingTo && event.detail.xhr.status < 400) {
-    window.location.assign(goingTo);
-  } else {
-    goingTo = null;
-  }
-});
-document.addEventListener('click', (event) => {
-  const link = event.target.closest('a[href]');
-  if (link && unsaved && form() && !link.getAttribute('href').startsWith('#') && goingTo !== link.href) {
-    event.preventDefault();
-    goingTo = link.href;
-  }
-});
-
-// Amounts are saved while they are typed, as soon as the hand rests.
-let rest;
-document.addEventListener('input', (event) => {
-  if (event.target.closest('form.formula .amount')) {
-    clearTimeout(rest);
-    rest = setTimeout(() => form() && htmx.trigger(form(), 'edited'), 500);
-  }
-});
 
 function press(id) {
   const button = document.getElementById(id);
@@ -116,8 +23,6 @@ document.addEventListener('keydown', (event) => {
   }
   if (event.altKey && (event.key === 'ArrowUp' || event.key === 'ArrowDown')) {
     event.preventDefault();
-    const field = event.target;
-    field.dispatchEvent(new Event('blur'));
     press(`${row.id}-${event.key === 'ArrowUp' ? 'up' : 'down'}`);
   } else if (event.key === 'Enter' && event.target.tagName === 'INPUT' && form()) {
     event.preventDefault();
@@ -174,6 +79,10 @@ document.addEventListener('submit', (event) => {
   }
 });
 
+document.addEventListener('pointerdown', () => {
+  focusNext = null;
+});
+
 document.body.addEventListener('htmx:afterSettle', () => {
   if (!focusNext) {
     return;
@@ -184,14 +93,5 @@ document.body.addEventListener('htmx:afterSettle', () => {
   if (field) {
     focusNext = null;
     field.focus();
-  }
-});
-
-// What was refused before is settled once the same form was taken.
-document.body.addEventListener('htmx:afterSwap', (event) => {
-  const notice = document.getElementById('notice');
-  if (event.target.id === 'work' && event.detail.xhr.status < 400 && notice.classList.contains('refusal')) {
-    notice.classList.remove('refusal');
-    notice.replaceChildren();
   }
 });

@@ -4,6 +4,9 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions.ContainsTextOptions;
+import com.microsoft.playwright.assertions.LocatorAssertions.HasCountOptions;
+import com.microsoft.playwright.assertions.LocatorAssertions.HasValueOptions;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +27,9 @@ import stillroom.formulary.formula.ProductType;
 /** Writing a formula faster than answers come, without a mouse: nothing typed is lost or lands in another field. */
 @Tag("browser")
 final class FormulaByKeyboardTest {
+    /** Milliseconds; a busy machine answers late, and that is no fault here. */
+    private static final int PATIENCE = 30_000;
+
     private static final List<List<String>> TYPED = List.of(
             List.of("Water, purified", "q.s."),
             List.of("Glycerin 86 %", "5"),
@@ -53,8 +59,10 @@ final class FormulaByKeyboardTest {
                 page.keyboard().type(line.get(1));
                 page.keyboard().press("Enter");
             }
-            assertThat(page.locator(".line:not(.line-blank)")).hasCount(TYPED.size());
-            assertThat(page.locator("#amounts")).containsText("All of it is saved.");
+            assertThat(page.locator(".line:not(.line-blank)"))
+                    .hasCount(TYPED.size(), new HasCountOptions().setTimeout(PATIENCE));
+            assertThat(page.locator("#amounts"))
+                    .containsText("All of it is saved.", new ContainsTextOptions().setTimeout(PATIENCE));
             List<Line> lines = stored(desk, product).lines();
             assertThat(lines)
                     .extracting(Line::materialKey)
@@ -78,7 +86,8 @@ final class FormulaByKeyboardTest {
         page.locator(".line .cell-material input").nth(1).focus();
         String field = (String) page.evaluate("document.activeElement.id");
         page.keyboard().press("Alt+ArrowUp");
-        assertThat(page.locator(".line .cell-material input").first()).hasValue("Glycerin 86 %");
+        assertThat(page.locator(".line .cell-material input").first())
+                .hasValue("Glycerin 86 %", new HasValueOptions().setTimeout(PATIENCE));
         assertThat(page.evaluate("document.activeElement.id")).isEqualTo(field);
         assertThat(stored(desk, product).lines().get(0).materialKey()).isEqualTo("glycerin-86");
     }

@@ -73,6 +73,7 @@ public record FormulaPage(
      * @param resolved what the line comes to
      * @param unknown the typed name where no card has it, else empty
      * @param similar cards that may have been meant
+     * @param findings told in full here; {@code toldElsewhere} only names the line beside which they are
      */
     public record LineView(
             String id,
@@ -83,11 +84,13 @@ public record FormulaPage(
             String unknown,
             List<Suggestion> similar,
             List<Finding> findings,
+            List<String> toldElsewhere,
             boolean first,
             boolean last) {
         public LineView {
             similar = List.copyOf(similar);
             findings = List.copyOf(findings);
+            toldElsewhere = List.copyOf(toldElsewhere);
         }
     }
 

@@ -17,6 +17,7 @@ import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Judgement;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.Problem;
+import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.evaluation.Portion;
 import stillroom.formulary.evaluation.Subject;
 import stillroom.formulary.formula.Formula;
@@ -26,6 +27,7 @@ import stillroom.formulary.judgement.Subjects;
 /** Puts the page of a version together: the form, what each line comes to, and the judgement. One per request. */
 final class FormulaSetting {
     private static final int SUGGESTIONS = 4;
+    private static final int FEW_LINES = 2;
     /** One is seen; the others stand by for someone who types faster than answers come. */
     private static final int BLANK_LINES = 6;
 
@@ -128,9 +130,36 @@ final class FormulaSetting {
                 Format.figure(percents.getOrDefault(id, 0.0), editing.decimals()),
                 unknown ? key : "",
                 unknown ? suggestions(key) : List.of(),
-                unknown ? List.of() : amounts.onLine(id),
+                unknown ? List.of() : told(id),
+                unknown ? List.of() : toldElsewhere(id),
                 first,
                 last);
+    }
+
+    /** The findings that are told in full beside this line: one that concerns many lines is told beside the first. */
+    private List<Finding> told(String id) {
+        return amounts.onLine(id).stream()
+                .filter(finding ->
+                        finding.lines().size() <= FEW_LINES || first(finding).equals(id))
+                .toList();
+    }
+
+    private List<String> toldElsewhere(String id) {
+        return amounts.onLine(id).stream()
+                .filter(finding ->
+                        finding.lines().size() > FEW_LINES && !first(finding).equals(id))
+                .map(finding -> Format.words(finding.kind()) + ": concerns this line too, see "
+                        + draft.value(Draft.line(first(finding), "material")))
+                .toList();
+    }
+
+    /** The first of a finding's lines in working order. */
+    private String first(Finding finding) {
+        return draft.slots().stream()
+                .flatMap(slot -> slot.lines().stream())
+                .filter(finding.lines()::contains)
+                .findFirst()
+                .orElse("");
     }
 
     private List<Suggestion> suggestions(String typed) {

@@ -169,6 +169,19 @@ final class FormulaEditorTest {
     }
 
     @Test
+    void aFindingOfManyLinesIsToldInFullBesideTheFirst() {
+        Map<String, List<String>> form = bench.formWith("line-b-kind", "TO_HUNDRED");
+        form.put("line-c-kind", List.of("TO_HUNDRED"));
+        bench.post("", form);
+        String page = desk.get(bench.path()).body();
+        assertThat(page.split("3 lines are q.s. to 100", -1))
+                .as("beside the first and in the list")
+                .hasSize(3);
+        assertThat(page.split("concerns this line too, see Water, purified", -1))
+                .hasSize(3);
+    }
+
+    @Test
     void nothingAsAnAmountIsAskedOnceByAFinding() {
         assertThat(bench.post("", bench.formWith("line-b-amount", "0")).status())
                 .isEqualTo(303);

@@ -10,6 +10,7 @@ import stillroom.ledger.formula.ProductShelf;
 import stillroom.ledger.label.LabelBook;
 import stillroom.ledger.lot.LotBook;
 import stillroom.ledger.material.MaterialShelf;
+import stillroom.ledger.meter.MeterBook;
 import stillroom.ledger.store.Copies;
 import stillroom.ledger.store.Database;
 import stillroom.ledger.workshop.Equipment;
@@ -25,6 +26,7 @@ public final class Ledger implements AutoCloseable {
     private final ProductShelf products;
     private final BatchBook batches;
     private final LabelBook labels;
+    private final MeterBook meters;
 
     private Ledger(Database database, Supplier<? extends MaterialBook> starter) {
         this.database = database;
@@ -35,6 +37,7 @@ public final class Ledger implements AutoCloseable {
         this.products = new ProductShelf(database, materials);
         this.batches = new BatchBook(database);
         this.labels = new LabelBook(database);
+        this.meters = new MeterBook(database);
     }
 
     /**
@@ -84,6 +87,10 @@ public final class Ledger implements AutoCloseable {
 
     public LabelBook labels() {
         return labels;
+    }
+
+    public MeterBook meters() {
+        return meters;
     }
 
     /** Several changes as one: all are stored, or none where the work or a part of it throws. Others wait meanwhile. */

@@ -12,6 +12,8 @@ import stillroom.formulary.formula.Product;
 import stillroom.formulary.material.Lot;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.Substance;
+import stillroom.formulary.meter.MeterCalibration;
+import stillroom.formulary.meter.PhMeter;
 import stillroom.formulary.plan.Balance;
 import stillroom.formulary.plan.BatchSize;
 import stillroom.formulary.plan.Plan;
@@ -38,7 +40,9 @@ final class JsonRoundTripTest {
                 Batch.class,
                 BatchEvent.class,
                 LogEntry.class,
-                Workshop.class
+                Workshop.class,
+                PhMeter.class,
+                MeterCalibration.class
             })
     void readsBackEqual(Class<?> type) {
         for (int seed = 0; seed < PER_TYPE; seed++) {

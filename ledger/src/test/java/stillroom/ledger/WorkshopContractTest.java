@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,8 @@ import stillroom.formulary.formula.Product;
 import stillroom.formulary.material.Lot;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.Substance;
+import stillroom.formulary.meter.MeterCalibration;
+import stillroom.formulary.meter.PhMeter;
 import stillroom.formulary.plan.Balance;
 import stillroom.ledger.lot.StockCount;
 import stillroom.ledger.lot.StockedLot;
@@ -39,6 +42,8 @@ final class WorkshopContractTest {
     void aStoredWorkshopReadsBackEqual(long seed) {
         RandomRecords random = new RandomRecords(seed);
         Workshop workshop = random.of(Workshop.class);
+        Map<String, PhMeter> meters = distinct(random.several(PhMeter.class, 3), PhMeter::name);
+        List<MeterCalibration> calibrations = random.several(MeterCalibration.class, 12);
         Map<String, Balance> balances = distinct(random.several(Balance.class, 4), Balance::name);
         Map<String, Material> cards = distinct(random.several(Material.class, 30), Material::key);
         Map<String, Substance> substances = distinct(random.several(Substance.class, 20), Substance::key);
@@ -50,6 +55,8 @@ final class WorkshopContractTest {
         Map<Long, List<LogEntry>> logs = new HashMap<>();
         try (Ledger ledger = Ledger.open(folder, Workbench::starter)) {
             ledger.settings().write(workshop);
+            meters.values().forEach(ledger.meters()::write);
+            calibrations.forEach(ledger.meters()::add);
             ledger.equipment().writeBalances(List.copyOf(balances.values()));
             cards.replaceAll((key, card) -> Workbench.done(ledger.materials().save(card)));
             substances.values().forEach(ledger.materials()::save);
@@ -67,6 +74,12 @@ final class WorkshopContractTest {
         try (Ledger ledger = Ledger.open(folder, Workbench::starter)) {
             assertThat(ledger.settings().read()).isEqualTo(workshop);
             assertThat(ledger.equipment().balances()).containsExactlyElementsOf(balances.values());
+            assertThat(ledger.meters().meters()).containsExactlyInAnyOrderElementsOf(meters.values());
+            assertThat(ledger.meters().calibrations())
+                    .containsExactlyInAnyOrderElementsOf(calibrations)
+                    .isSortedAccordingTo(Comparator.comparing(
+                                    (MeterCalibration one) -> one.at().toEpochMilli())
+                            .reversed());
             assertThat(ledger.materials().own()).containsExactlyInAnyOrderElementsOf(cards.values());
             assertThat(ledger.materials().ownSubstances()).containsExactlyInAnyOrderElementsOf(substances.values());
             assertThat(ledger.lots().all().stream().map(StockedLot::lot))

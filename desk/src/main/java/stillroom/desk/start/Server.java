@@ -13,6 +13,7 @@ import stillroom.desk.batches.freehand.FreeHandRoutes;
 import stillroom.desk.batches.made.MadeRoutes;
 import stillroom.desk.batches.plan.PlanRoutes;
 import stillroom.desk.demonstration.DemonstrationRoutes;
+import stillroom.desk.dosing.DosingRoutes;
 import stillroom.desk.labels.LabelRoutes;
 import stillroom.desk.lots.LotRoutes;
 import stillroom.desk.materials.MaterialRoutes;
@@ -61,6 +62,7 @@ public final class Server {
         BatchRoutes.add(routes, desk);
         PlanRoutes.add(routes, desk);
         BenchRoutes.add(routes, desk, timers);
+        DosingRoutes.add(routes, desk);
         ProductRoutes.add(routes, desk);
         DemonstrationRoutes.add(routes, desk);
         MadeRoutes.add(routes, desk);

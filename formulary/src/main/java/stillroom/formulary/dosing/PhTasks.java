@@ -11,6 +11,10 @@ import stillroom.formulary.judgement.pot.WaterChemistry;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.science.dosing.Addition;
 import stillroom.science.dosing.Corrector;
+import stillroom.science.dosing.CurvePoint;
+import stillroom.science.dosing.Dose;
+import stillroom.science.dosing.Dosing;
+import stillroom.science.dosing.DosingAnswer;
 import stillroom.science.dosing.DosingTask;
 import stillroom.science.dosing.KnownChemistry;
 import stillroom.science.dosing.PhReading;
@@ -113,7 +117,41 @@ public final class PhTasks {
                                         + " is " + (corrector.lowersPh() ? "an acid" : "a base")));
     }
 
-    /** How sure the corrector's strength is, where it is not the one that the sample was titrated with [-]. */
+    /**
+     * What to pour next. Where the corrector is not the one that the sample was titrated with, the doubt about its strength
+     * widens the interval and shortens the first part; with the same lot it cancels.
+     */
+    public DosingAnswer next(DosingTask task) {
+        DosingAnswer answer = Dosing.next(task);
+        double doubt = strengthDoubt();
+        return doubt > 0 && answer instanceof DosingAnswer.Proposed proposed
+                ? new DosingAnswer.Proposed(widened(task, proposed.dose(), doubt))
+                : answer;
+    }
+
+    private static Dose widened(DosingTask task, Dose dose, double doubt) {
+        double step = task.instrument().balanceStepGrams();
+        double grams = dose.stage() == Dose.Stage.FIRST_PART
+                ? Math.max(Math.floor(dose.grams() * (1 - doubt) / step), 1) * step
+                : dose.grams();
+        List<CurvePoint> there = Dosing.curve(task, grams, 2);
+        CurvePoint after = there.get(there.size() - 1);
+        return new Dose(
+                grams,
+                dose.stage(),
+                dose.gramsToTarget(),
+                dose.lowGrams() * (1 - doubt),
+                dose.highGrams() * (1 + doubt),
+                dose.percentOfBulk() * grams / dose.grams(),
+                dose.now(),
+                new Dose.State(
+                        after.pH(), after.low(), after.high(), dose.after().ionicStrengthMolPerKg()),
+                dose.bufferCapacityMolPerKg(),
+                dose.exceeded(),
+                dose.cautions());
+    }
+
+    /** How unsure the corrector's strength is, where it is not the one that the sample was titrated with [-]. */
     public double strengthDoubt() {
         boolean same = session.titration()
                 .map(Logged::event)

@@ -25,7 +25,8 @@ public enum Caution {
         return sentence;
     }
 
-    static List<Caution> of(Corrector corrector) {
+    /** What to mind with one corrector. */
+    public static List<Caution> of(Corrector corrector) {
         List<Caution> cautions = new ArrayList<>(List.of(EYES_AND_GLOVES, STIR_AND_WAIT));
         if (corrector.lowersPh()) {
             cautions.add(ACID_INTO_WATER);

@@ -1,5 +1,6 @@
 package stillroom.desk.batches.bench;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import stillroom.desk.batches.Who;
 import stillroom.desk.batches.bench.BenchPage.ActForm;
 import stillroom.desk.batches.bench.BenchPage.Hidden;
 import stillroom.desk.batches.bench.BenchPage.Way;
+import stillroom.desk.shell.Decimals;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Input;
 import stillroom.desk.shell.Typed;
@@ -92,7 +94,7 @@ final class BenchView {
                 BatchHead.of(work),
                 new VesselStrip(work, actions).cards(wish.vessel()),
                 wish.vessel(),
-                new Panels(work, actions, wish, meanwhile).panel(),
+                panel(),
                 form(typed),
                 typed,
                 typed.problems().stream()
@@ -104,6 +106,20 @@ final class BenchView {
                 newest);
     }
 
+    /** A dose that a titration asks for comes along in the address. */
+    private Panel panel() {
+        Panel panel = new Panels(work, actions, wish, meanwhile).panel();
+        String dose = dose();
+        return panel instanceof Panel.Weigh weigh && !dose.isEmpty() ? weigh.dosed(dose, input.text("lot")) : panel;
+    }
+
+    private String dose() {
+        return Decimals.read(input.text("dose"))
+                .filter(grams -> grams.signum() > 0)
+                .map(BigDecimal::toPlainString)
+                .orElse("");
+    }
+
     /** A form that could not be taken keeps its name, so that it is still one act when it is sent again. */
     private ActForm form(Typed typed) {
         String again = typed.value("requestId");
@@ -111,6 +127,9 @@ final class BenchView {
         List<Hidden> about = new ArrayList<>();
         about.add(new Hidden("do", wish.doing().orElse(Doing.DONE).key()));
         about.add(new Hidden("vessel", wish.vessel()));
+        if (!dose().isEmpty()) {
+            about.add(new Hidden("dose", dose()));
+        }
         Who who = new Who(
                 typed.value("by", work.who().pours()),
                 typed.value("checkedBy", work.who().checks()));

@@ -14,6 +14,7 @@ public sealed interface Panel {
      *
      * @param cautions for the person who handles it
      * @param target none for corrections and free-hand work
+     * @param dose what a titration asks for now [g], as shown; empty for nothing
      */
     record Weigh(
             String title,
@@ -27,12 +28,32 @@ public sealed interface Panel {
             String lot,
             List<Choice> balances,
             String balance,
-            String meanwhile)
+            String meanwhile,
+            String dose)
             implements Panel {
         public Weigh {
             cautions = List.copyOf(cautions);
             lots = List.copyOf(lots);
             balances = List.copyOf(balances);
+        }
+
+        /** The same with a dose, from a lot that is on the list. */
+        Weigh dosed(String grams, String from) {
+            boolean known = lots.stream().anyMatch(one -> one.code().equals(from));
+            return new Weigh(
+                    title,
+                    materialKey,
+                    name,
+                    inci,
+                    cautions,
+                    purpose,
+                    target,
+                    lots,
+                    known ? from : lot,
+                    balances,
+                    balance,
+                    meanwhile,
+                    grams);
         }
     }
 

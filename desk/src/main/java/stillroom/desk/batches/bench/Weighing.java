@@ -46,7 +46,8 @@ final class Weighing {
                 lots.suggested(Optional.of(line.lineId())),
                 balanceChoices(),
                 line.balance(),
-                meanwhile);
+                meanwhile,
+                "");
     }
 
     Panel.Weigh free(String key, Purpose purpose, String meanwhile) {
@@ -63,7 +64,8 @@ final class Weighing {
                 lots.suggested(Optional.empty()),
                 balanceChoices(),
                 lastBalance(),
-                meanwhile);
+                meanwhile,
+                "");
     }
 
     Panel.Settle over(PlannedLine line) {

@@ -1,0 +1,3 @@
+/** Tests of the pH meters. */
+@org.jspecify.annotations.NullMarked
+package stillroom.formulary.meter;

@@ -1,0 +1,3 @@
+/** Keeping the pH meters and their calibrations. */
+@org.jspecify.annotations.NullMarked
+package stillroom.ledger.meter;

@@ -24,6 +24,7 @@ import stillroom.formulary.quantity.Grams;
  * @param next what comes next, at most a few
  * @param progress per phase how many lines are in and how many steps are done
  * @param chart pH over time, where there are readings to draw
+ * @param trends whether the pH moves over the days, one for each way of reading
  */
 public record OverviewPage(
         Frame frame,
@@ -38,6 +39,7 @@ public record OverviewPage(
         List<Progress> progress,
         List<ReadingRow> readings,
         Optional<PhChart> chart,
+        List<PhTrends.TrendRow> trends,
         List<LogLine> log) {
     private static final int NEXT = 4;
 
@@ -45,6 +47,7 @@ public record OverviewPage(
         next = List.copyOf(next);
         progress = List.copyOf(progress);
         readings = List.copyOf(readings);
+        trends = List.copyOf(trends);
         log = List.copyOf(log);
     }
 
@@ -79,6 +82,7 @@ public record OverviewPage(
                 plan.map(p -> progress(work, p)).orElse(List.of()),
                 ReadingRows.of(work),
                 PhChart.of(work),
+                PhTrends.of(work),
                 LogLine.of(work));
     }
 

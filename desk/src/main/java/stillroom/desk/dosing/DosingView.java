@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import stillroom.desk.batches.BatchHead;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogWords;
+import stillroom.desk.batches.PhTrends;
 import stillroom.desk.dosing.DosingPage.Options;
 import stillroom.desk.dosing.DosingPage.Row;
 import stillroom.desk.shell.Choice;
@@ -60,17 +61,10 @@ final class DosingView {
         this.work = work;
         this.input = input;
         this.acids = acids;
-        this.meters = meters(work);
+        this.meters = PhTrends.meters(work);
         this.shelf = new Shelf(work);
         this.ask = new AskReader(work, input, shelf, meters).ask();
         this.session = PhSession.of(work.log(), ask.vessel());
-    }
-
-    static MeterMarks meters(BatchWork work) {
-        return new MeterMarks(
-                work.desk().ledger().meters().meters(),
-                work.desk().ledger().meters().calibrations(),
-                work.desk().zone());
     }
 
     DosingAsk ask() {

@@ -27,6 +27,7 @@ public final class WorkshopRoutes {
         routes.post("/workshop/backup", workshop::backUp);
         routes.post("/workshop/begin", workshop::begin);
         BalanceRoutes.add(routes, desk);
+        MeterRoutes.add(routes, desk);
     }
 
     private Workshop settings() {

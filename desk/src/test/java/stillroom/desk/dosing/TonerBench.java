@@ -1,6 +1,7 @@
 package stillroom.desk.dosing;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -125,6 +126,17 @@ final class TonerBench implements AutoCloseable {
 
     void append(BatchEvent event) {
         append(batch, event);
+    }
+
+    void appendAfterDays(int days, BatchEvent event) {
+        desk.ledger()
+                .batches()
+                .append(
+                        batch.id(),
+                        UUID.randomUUID().toString(),
+                        OpenDesk.NOW.plus(Duration.ofDays(days)),
+                        "Ana",
+                        event);
     }
 
     private void append(Batch to, BatchEvent event) {

@@ -13,6 +13,7 @@ import stillroom.formulary.batch.LogEntry;
 import stillroom.formulary.batch.PourCheck;
 import stillroom.formulary.batch.Vessel;
 import stillroom.formulary.formula.ReadingKind;
+import stillroom.formulary.meter.PhMeter;
 
 /** The panels that look back at what was written down: readings, whole weights, rests, single entries. */
 final class LookBack {
@@ -44,7 +45,10 @@ final class LookBack {
                 kinds,
                 kind.name(),
                 band,
-                before);
+                before,
+                work.desk().ledger().meters().meters().stream()
+                        .map(PhMeter::name)
+                        .toList());
     }
 
     private ReadingKind kind() {

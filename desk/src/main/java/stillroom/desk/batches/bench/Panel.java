@@ -148,11 +148,18 @@ public sealed interface Panel {
     }
 
     /** Taking a reading. */
-    record Read(String title, List<BenchPage.Way> kinds, String kind, String band, List<String> before)
+    record Read(
+            String title,
+            List<BenchPage.Way> kinds,
+            String kind,
+            String band,
+            List<String> before,
+            List<String> electrodes)
             implements Panel {
         public Read {
             kinds = List.copyOf(kinds);
             before = List.copyOf(before);
+            electrodes = List.copyOf(electrodes);
         }
     }
 

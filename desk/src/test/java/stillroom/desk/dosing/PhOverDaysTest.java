@@ -1,0 +1,55 @@
+package stillroom.desk.dosing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillroom.formulary.batch.BatchEvent.Purpose;
+import stillroom.formulary.meter.PhMeter;
+
+/** Readings over the days on the batch's own page. */
+class PhOverDaysTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void aDriftIsToldWithItsIntervalAndTheCandidatesThatArePresent() {
+        try (TonerBench bench = TonerBench.in(folder)) {
+            bench.append(TonerBench.pour("lactic-acid-80", "20", Purpose.CORRECTION_ACID));
+            for (int day = 0; day < 6; day++) {
+                bench.appendAfterDays(day, TonerBench.reading(5.0 - 0.04 * day));
+            }
+            String page = bench.desk().get(bench.path()).body();
+            assertThat(page).contains("Falls by 0.040 pH a day").contains("That is a drift");
+            assertThat(page).contains("lactic acid: The oligomers");
+            assertThat(page).doesNotContain("urea:");
+        }
+    }
+
+    @Test
+    void noiseIsCalledNoise() {
+        try (TonerBench bench = TonerBench.in(folder)) {
+            for (int day = 0; day < 4; day++) {
+                bench.appendAfterDays(day, TonerBench.reading(day % 2 == 0 ? 5.00 : 5.01));
+            }
+            assertThat(bench.desk().get(bench.path()).body()).contains("That is noise");
+        }
+    }
+
+    @Test
+    void aReadingWithoutACalibrationIsMarkedOnceAMeterIsOnRecord() {
+        try (TonerBench bench = TonerBench.in(folder)) {
+            bench.append(TonerBench.reading(5.0));
+            assertThat(bench.desk().get(bench.path()).body()).doesNotContain("Marked:");
+            bench.desk().ledger().meters().write(new PhMeter("electrode 1", 0.02, Optional.empty()));
+            assertThat(bench.desk().get(bench.path()).body())
+                    .contains("Marked:")
+                    .contains("no calibration of electrode 1");
+            assertThat(bench.page(Map.entry("electrode", "electrode 1").toString())
+                            .body())
+                    .contains("Calibrate before reading");
+        }
+    }
+}

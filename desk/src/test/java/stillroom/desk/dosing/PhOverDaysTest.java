@@ -47,9 +47,7 @@ class PhOverDaysTest {
             assertThat(bench.desk().get(bench.path()).body())
                     .contains("Marked:")
                     .contains("no calibration of electrode 1");
-            assertThat(bench.page(Map.entry("electrode", "electrode 1").toString())
-                            .body())
-                    .contains("Calibrate before reading");
+            assertThat(bench.page("electrode=electrode%201").body()).contains("Calibrate before reading");
         }
     }
 }

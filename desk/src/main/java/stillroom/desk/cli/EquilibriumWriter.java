@@ -1,6 +1,5 @@
 package stillroom.desk.cli;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -13,11 +12,8 @@ import stillroom.science.equilibrium.Species;
 final class EquilibriumWriter {
     private EquilibriumWriter() {}
 
-    static ObjectNode write(JsonNode asked, Equilibrium solved) {
+    static ObjectNode write(Equilibrium solved) {
         ObjectNode answer = JsonNodeFactory.instance.objectNode();
-        if (asked.has("id")) {
-            answer.set("id", asked.get("id"));
-        }
         double half = ModelUncertainty.halfWidth(solved.ionicStrengthMolPerKg());
         answer.put("pH", solved.pH());
         answer.put("pHLow", solved.pH() - half);

@@ -43,7 +43,8 @@ final class SolutionReader {
         return new Solution(components, ions, celsius, air(asked.path("air")));
     }
 
-    private void add(JsonNode part, List<Component> components, List<StrongIon> ions) {
+    /** Takes one acid, base or strong ion into the lists. */
+    void add(JsonNode part, List<Component> components, List<StrongIon> ions) {
         String name = part.path("name").asText("");
         double molPerKg = number(part, "molPerKg", "component \"" + name + "\"");
         if (part.has("pKa")) {
@@ -91,7 +92,7 @@ final class SolutionReader {
         return Optional.of(new DissolvedGas(carbonic, CARBON_DIOXIDE_SOLUBILITY, CARBON_DIOXIDE_ENTHALPY, pressure));
     }
 
-    private static double number(JsonNode part, String field, String of) {
+    static double number(JsonNode part, String field, String of) {
         JsonNode value = part.path(field);
         if (!value.isNumber()) {
             throw new IllegalArgumentException("\"" + field + "\" of " + of + " must be a number");

@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import stillroom.desk.cli.DoseCommand;
 import stillroom.desk.cli.EquilibriumCommand;
 import stillroom.desk.shell.Workspace;
 import stillroom.ledger.store.LedgerException;
@@ -18,7 +19,7 @@ import stillroom.ledger.store.LedgerException;
         mixinStandardHelpOptions = true,
         version = "Stillroom 0.1.0",
         sortOptions = false,
-        subcommands = EquilibriumCommand.class)
+        subcommands = {EquilibriumCommand.class, DoseCommand.class})
 public final class Main implements Callable<Integer> {
     static final int USUAL_PORT = 8417;
 

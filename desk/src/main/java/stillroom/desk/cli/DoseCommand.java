@@ -1,0 +1,33 @@
+package stillroom.desk.cli;
+
+import java.io.IOException;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import stillroom.formulary.constants.AcidConstantsFile;
+
+/**
+ * {@code ./stillroom dose FILE}: one sample titration a line as JSON, one dose a line as JSON. The formats stand in
+ * docs/commands.md.
+ */
+@Command(
+        name = "dose",
+        mixinStandardHelpOptions = true,
+        description = "Doses an acid or base from a sample titration: one a line as JSON, one answer a line as JSON.")
+public final class DoseCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "FILE", description = "A file, or - for standard input.")
+    private String file = "-";
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by the command line parser
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        TitrationReader reader = new TitrationReader(new SolutionReader(AcidConstantsFile.shipped()));
+        return new JsonLines(asked -> DoseWriter.write(reader.read(asked)))
+                .run(file, spec.commandLine().getOut());
+    }
+}

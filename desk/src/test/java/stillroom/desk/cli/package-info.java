@@ -1,0 +1,3 @@
+/** Tests of the commands. */
+@org.jspecify.annotations.NullMarked
+package stillroom.desk.cli;

@@ -12,6 +12,9 @@ import stillroom.formulary.formula.Brief;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Product;
+import stillroom.formulary.label.Durability;
+import stillroom.formulary.label.LabelInput;
+import stillroom.formulary.label.LabelSheet;
 import stillroom.formulary.material.Lot;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
@@ -98,11 +101,28 @@ record Saltmarsh(Desk desk, Ledger ledger, Instant now) {
     private FormulaVersion handWash() {
         Product product = product(HandWash.NAME, HandWash.brief());
         FormulaVersion first = keep(version(product, Optional.empty(), HandWash.first(), "First trial."));
-        return keep(version(
+        FormulaVersion second = keep(version(
                 product,
                 Optional.of(first.number()),
                 HandWash.second(),
                 "More surfactant, as the first came out thin; half the perfume."));
+        ledger.labels().write(product.id(), second.number(), label());
+        return second;
+    }
+
+    private static LabelSheet label() {
+        Durability durability = new Durability(
+                Optional.empty(), Optional.of(12), "Invented study: twelve weeks in the pump, opened daily.", FIRST);
+        LabelInput input = new LabelInput(
+                HandWash.NAME,
+                "Washes hands gently",
+                "250 ml",
+                "",
+                "",
+                "en",
+                Optional.of(durability),
+                List.of("Rinse well if it gets into the eyes."));
+        return new LabelSheet(input, 90, 60);
     }
 
     private FormulaVersion kept(String name, Brief brief, Formula formula) {

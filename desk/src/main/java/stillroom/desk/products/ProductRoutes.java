@@ -44,8 +44,13 @@ public final class ProductRoutes {
     }
 
     private static void list(Desk desk, Context request) {
+        List<Product> products = desk.ledger().products().products();
+        int page = Math.max(
+                0, Input.ofQuery(request).whole("page", "The page", 1, 10_000).orElse(1) - 1);
+        int from = Math.min(page * ProductListPage.SIZE, products.size());
+        int to = Math.min(from + ProductListPage.SIZE, products.size());
         List<Row> rows = new ArrayList<>();
-        for (Product product : desk.ledger().products().products()) {
+        for (Product product : products.subList(from, to)) {
             Optional<FormulaVersion> newest = desk.ledger().products().newest(product.id());
             rows.add(new Row(
                     product,
@@ -57,7 +62,11 @@ public final class ProductRoutes {
                 .show(
                         request,
                         "products/list.jte",
-                        new ProductListPage(desk.frame(request, "Products", Section.PRODUCTS), rows));
+                        new ProductListPage(
+                                desk.frame(request, "Products", Section.PRODUCTS),
+                                rows,
+                                page == 0 ? "" : "/products?page=" + page,
+                                to == products.size() ? "" : "/products?page=" + (page + 2)));
     }
 
     private static int batches(Desk desk, Product product) {

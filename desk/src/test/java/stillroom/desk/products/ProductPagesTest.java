@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import stillroom.desk.OpenDesk;
 import stillroom.desk.OpenDesk.Answer;
 import stillroom.formulary.formula.Amount;
+import stillroom.formulary.formula.Brief;
 import stillroom.formulary.formula.Brief.People;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Line;
@@ -263,6 +264,20 @@ final class ProductPagesTest {
                         .status())
                 .isEqualTo(303);
         assertThat(desk.get(bench.path()).body()).contains("Moon dust").contains("kept");
+    }
+
+    @Test
+    void aLongListIsCutIntoPages() {
+        for (int i = 10; i < 30; i++) {
+            desk.ledger().products().add("Product " + i, Brief.of(ProductType.TONER), "");
+        }
+        assertThat(desk.get("/products").body())
+                .contains("Product 21", "More products")
+                .doesNotContain("Product 22");
+        assertThat(desk.get("/products?page=2").body())
+                .contains("Product 22", "Product 29")
+                .doesNotContain("More products");
+        assertThat(desk.get("/products?page=x").body()).contains("Product 10");
     }
 
     @Test

@@ -1,7 +1,7 @@
 package stillroom.desk.shell;
 
-import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -52,7 +52,7 @@ public record Desk(Workspace workspace, Clock clock, Pages pages, Supplier<List<
         try {
             return Long.parseLong(request.pathParam(name));
         } catch (NumberFormatException notANumber) {
-            throw new BadRequestResponse("There is no page at this address: \"" + name + "\" must be a number.");
+            throw new NotFoundResponse("There is no page at this address.");
         }
     }
 }

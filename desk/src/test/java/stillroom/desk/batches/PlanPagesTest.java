@@ -177,7 +177,7 @@ class PlanPagesTest {
     void unknownAddressesAreSaidInASentence() {
         assertThat(bench.get("/products/99/versions/1/plan").status()).isEqualTo(404);
         assertThat(bench.get("/products/1/versions/99/plan").body()).contains("This product has no version 99.");
-        assertThat(bench.get("/products/x/versions/1/plan").status()).isEqualTo(400);
+        assertThat(bench.get("/products/x/versions/1/plan").status()).isEqualTo(404);
         assertThat(bench.get("/batches/99").body()).contains("There is no batch with this number.");
     }
 

@@ -145,7 +145,7 @@ class LabelPagesTest {
     void knowsNoLabelOfAVersionThatDoesNotExist() {
         assertThat(desk.get("/products/99/versions/1/label").status()).isEqualTo(404);
         assertThat(desk.get("/batches/99/label").status()).isEqualTo(404);
-        assertThat(desk.get("/products/x/versions/1/label").status()).isEqualTo(400);
+        assertThat(desk.get("/products/x/versions/1/label").status()).isEqualTo(404);
     }
 
     private byte[] file(String path) throws IOException, InterruptedException {

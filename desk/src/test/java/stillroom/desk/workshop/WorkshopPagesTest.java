@@ -102,7 +102,7 @@ class WorkshopPagesTest {
                 .extracting(Balance::name)
                 .containsExactly("B");
         assertThat(desk.get("/workshop/balances/2").status()).isEqualTo(404);
-        assertThat(desk.get("/workshop/balances/two").status()).isEqualTo(400);
+        assertThat(desk.get("/workshop/balances/two").status()).isEqualTo(404);
     }
 
     @Test

@@ -77,7 +77,7 @@ class EvaluatorTest {
         assertThat(Bench.finding(stranger, "knowledge.composition")
                         .orElseThrow()
                         .says())
-                .isEqualTo("Cannot judge: no composition for unheard-of (no card).");
+                .isEqualTo("No composition for unheard-of (no card).");
         assertThat(book.judge(ProductType.BALM).warnings()).isEmpty();
     }
 

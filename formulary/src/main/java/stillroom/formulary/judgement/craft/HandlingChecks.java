@@ -58,7 +58,7 @@ final class HandlingChecks {
                     CraftChecks.PRACTICE,
                     Pot.lines(lyes),
                     List.of(),
-                    "Cannot judge: soap made with lye is out of scope; "
+                    "Soap made with lye is out of scope; "
                             + "what is computed here does not follow the saponification.",
                     "Use a lye calculation made for soap."));
         }

@@ -31,7 +31,7 @@ final class KnowledgeChecks {
                     CraftChecks.PRACTICE,
                     Pot.lines(pot.where(share -> share.substance().isEmpty())),
                     List.of(),
-                    "Cannot judge: nothing is recorded about " + Words.list(strangers) + ".",
+                    "Nothing is recorded about " + Words.list(strangers) + ".",
                     "Add the substance with its INCI name and tags."));
         }
     }
@@ -58,7 +58,7 @@ final class KnowledgeChecks {
                         pot.composition().unknownFraction() * 100,
                         "%",
                         "sum of these lines as added")),
-                "Cannot judge: no composition for " + Words.list(List.copyOf(names)) + ".",
+                "No composition for " + Words.list(List.copyOf(names)) + ".",
                 "Enter the constituents from the data sheet."));
     }
 
@@ -77,7 +77,7 @@ final class KnowledgeChecks {
                     CraftChecks.PRACTICE,
                     List.of(),
                     List.of(),
-                    "Cannot judge: a premix contains itself: " + chain + ".",
+                    "A premix contains itself: " + chain + ".",
                     "Break the chain at one of these cards."));
         }
     }
@@ -102,7 +102,7 @@ final class KnowledgeChecks {
                         CraftChecks.PRACTICE,
                         List.of(item.portion().lineId()),
                         List.of(),
-                        "Cannot judge the allergens: no allergen table for " + item.name() + ".",
+                        "The allergens are open: no allergen table for " + item.name() + ".",
                         "Enter the allergens from the certificate as parts of the perfume."));
             }
         }

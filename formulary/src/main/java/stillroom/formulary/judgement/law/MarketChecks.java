@@ -18,7 +18,7 @@ final class MarketChecks {
                     "no rule table",
                     List.of(),
                     List.of(),
-                    "Cannot judge the law: no rule tables are recorded for the market \"" + market + "\".",
+                    "No rule tables are recorded for the market \"" + market + "\".",
                     "Choose a market on record, or add its tables."));
         }
     }

@@ -69,6 +69,22 @@ document.addEventListener('focusin', (event) => {
   }
 });
 
+// A row that appears above must not push the field in which one is off the screen.
+let wasSeen = false;
+function onScreen(field) {
+  const box = field.getBoundingClientRect();
+  return box.bottom > 0 && box.top < window.innerHeight;
+}
+document.body.addEventListener('htmx:beforeSwap', () => {
+  wasSeen = onScreen(document.activeElement);
+});
+document.body.addEventListener('htmx:afterSettle', () => {
+  const field = document.activeElement;
+  if (wasSeen && field.form && !onScreen(field)) {
+    field.scrollIntoView({ block: 'nearest' });
+  }
+});
+
 // After a line is removed, work goes on at the one that took its place.
 document.addEventListener('submit', (event) => {
   const pressed = event.submitter;

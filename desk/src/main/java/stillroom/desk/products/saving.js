@@ -26,7 +26,18 @@ function isNewer(field) {
   return stateOf(field) !== (sent.has(field.id) ? sent.get(field.id) : field.defaultValue);
 }
 
+// A list is left alone while it has the focus, so that nothing jumps under the hand; what the answer made of it still holds.
+function followAnswer(list, fresh) {
+  for (const option of list.options) {
+    option.toggleAttribute('selected', option.value === fresh.value);
+    option.selected = option.value === fresh.value;
+  }
+}
+
 function keepNewer(old, fresh) {
+  if (old === document.activeElement && old.matches('.formula select[id]') && fresh.tagName === 'SELECT' && !isNewer(old)) {
+    followAnswer(old, fresh);
+  }
   if (!(old instanceof Element) || !old.matches('.formula [name][id]') || !isNewer(old)) {
     return;
   }
@@ -78,7 +89,30 @@ function save() {
     htmx.trigger(form(), 'edited');
   }
 }
-document.addEventListener('change', (event) => event.target.closest('form.formula') && save());
+document.addEventListener('change', (event) => {
+  if (event.target.closest('form.formula') && event.target !== browsing) {
+    save();
+  }
+});
+// Keys run through a list one choice after the other, and each would already rearrange the formula; only the one at
+// which they stop is meant, known when the field is left or Enter pressed.
+let browsing = null;
+function settled() {
+  const list = browsing;
+  browsing = null;
+  if (list && list.isConnected && isNewer(list)) {
+    save();
+  }
+}
+document.addEventListener('keydown', (event) => {
+  if (event.key === 'Enter') {
+    settled();
+  } else if (event.target.matches('form.formula select') && event.key !== 'Tab') {
+    browsing = event.target;
+  }
+});
+document.addEventListener('focusout', (event) => event.target === browsing && settled());
+document.addEventListener('pointerdown', settled);
 // Amounts are saved while they are typed, as soon as the hand rests.
 document.addEventListener('input', (event) => {
   if (event.target.closest('form.formula .amount')) {

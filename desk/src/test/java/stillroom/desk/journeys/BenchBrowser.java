@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** A real headless Chromium, with what its pages complained about. */
@@ -22,6 +23,9 @@ final class BenchBrowser implements AutoCloseable {
             "--disable-background-networking",
             "--disable-component-update",
             "--disable-sync");
+
+    /** A form sent back for a mend, or a page that is meant not to be there; the browser reports these as errors. */
+    private static final Pattern REFUSED = Pattern.compile("responded with a status of (404|409|422) ");
 
     private final Playwright playwright =
             Playwright.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
@@ -64,7 +68,8 @@ final class BenchBrowser implements AutoCloseable {
         Page page = context.newPage();
         page.setDefaultTimeout(15_000);
         page.onConsoleMessage(message -> {
-            if (message.type().equals("error")) {
+            if (message.type().equals("error")
+                    && !REFUSED.matcher(message.text()).find()) {
                 complaints.add(message.text() + " (" + page.url() + ")");
             }
         });

@@ -33,6 +33,10 @@ import stillroom.science.equilibrium.RangeLimit;
 final class DoseView {
     private static final int ADDITIONS = 5;
     private static final double DILUTION_OVER_EXPECTED = 3;
+    /** The corrector in the dilution spans as many steps of the balance, so that its strength is known to half a percent. */
+    private static final double LEAST_STEPS = 100;
+
+    private static final double MOST_DILUTION_GRAMS = 500;
 
     private final BatchWork work;
     private final PhSession session;
@@ -97,7 +101,9 @@ final class DoseView {
     }
 
     private Prescribed prescribed(Prescription one) {
-        double mass = Math.max(20, Math.ceil(DILUTION_OVER_EXPECTED * one.expectedGrams() / 10) * 10);
+        double wanted = Math.max(
+                DILUTION_OVER_EXPECTED * one.expectedGrams(), LEAST_STEPS * ask.step() / one.dilutionMassFraction());
+        double mass = Math.max(20, Math.ceil(Math.min(wanted, MOST_DILUTION_GRAMS) / 10) * 10);
         boolean pure = one.dilutionMassFraction() == 1;
         double corrector = mass * one.dilutionMassFraction();
         String percent = Format.figure(100 * one.dilutionMassFraction(), 1);

@@ -234,7 +234,7 @@ final class DosingView {
                                 .orElse(""))
                 .orElse("");
         return new Row(
-                Format.time(reading.at(), work.desk().zone()),
+                Format.moment(reading.at(), work.desk().zone()),
                 reading.ofBulk() ? "bulk" : "sample",
                 added(reading),
                 LogWords.plain(reading.pH()),

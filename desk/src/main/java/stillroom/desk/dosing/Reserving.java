@@ -15,6 +15,9 @@ import stillroom.science.dosing.Dose;
 /** Reserving a correction in the formula: this dose and the last five times make the expected amount and its range. */
 record Reserving(BatchWork work, PhSession session, DosingAsk ask) {
 
+    /** At least half and one and a half times the expected amount are reckoned with. Common practice, no source. */
+    private static final double HALF = 0.5;
+
     /** None for free-hand batches, and before anything is known of the dose. */
     Optional<Reserve> offer(Optional<Dose> dose) {
         double poured = session.now().additions().stream()
@@ -37,9 +40,9 @@ record Reserving(BatchWork work, PhSession session, DosingAsk ask) {
                         .toList();
         ReservedCorrection reserved = ReservedCorrection.of(
                 ask.corrector(),
-                least(before, 100 * low / total),
+                least(before, 100 * Math.min(low, HALF * expected) / total),
                 100 * expected / total,
-                most(before, 100 * high / total),
+                most(before, 100 * Math.max(high, (1 + HALF) * expected) / total),
                 "");
         return Optional.of(new Reserve(
                 reserved.expected().toString(),

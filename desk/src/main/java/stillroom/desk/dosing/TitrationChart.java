@@ -48,9 +48,7 @@ public record TitrationChart(
     public record CurveRow(String grams, String pH, String range) {}
 
     /** One place on the axis. */
-    private record Point(Optional<CurvePoint> fitted, Optional<Double> sample, Optional<Double> bulk) {
-        static final Point EMPTY = new Point(Optional.empty(), Optional.empty(), Optional.empty());
-    }
+    private record Point(Optional<CurvePoint> fitted, Optional<Double> sample, Optional<Double> bulk) {}
 
     /** None where nothing could be fitted, or where acid and base stand in the bulk together. */
     static Optional<TitrationChart> of(

@@ -203,6 +203,25 @@ class DosingPagesTest {
     }
 
     @Test
+    void aBulkThatReadsOtherwiseThanItsSampleGetsNoDose() {
+        titrate();
+        bench.act("read", "pH", "6.40");
+        assertThat(bench.page().body()).contains("contradict each other").contains("No dose is given");
+    }
+
+    @Test
+    void theSameFormSentTwiceIsOneAct() {
+        bench.append(TonerBench.reading(8.3));
+        String[] form = {
+            "requestId", "one-act-1234", "sample", "50", "correctorGrams", "5", "waterGrams", "95", "pH", "8.3"
+        };
+        bench.act("sample", form);
+        int entries = bench.log().size();
+        assertThat(bench.act("sample", form).status()).isEqualTo(303);
+        assertThat(bench.log()).hasSize(entries);
+    }
+
+    @Test
     void aCorrectorWithoutStrengthIsExplained() {
         bench.desk()
                 .ledger()

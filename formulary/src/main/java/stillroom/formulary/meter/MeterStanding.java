@@ -27,6 +27,8 @@ public record MeterStanding(Kind kind, String says, Optional<MeterCalibration> c
     }
 
     /**
+     * The standing of a meter at a moment.
+     *
      * @param calibrations of any meters, in any order
      * @param zone in which a day begins and ends
      */

@@ -1,6 +1,8 @@
 package stillroom.science.dosing;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
@@ -21,6 +23,12 @@ final class BufferFit {
     private static final double SMOOTHNESS = 1.5;
     /** What grid, regulariser and unknown salts leave unexplained; chosen so that simulated intervals hold [pH]. */
     private static final double SHAPE_ERROR = 0.015;
+
+    /** Standard deviations of a reading, its weighing included, beyond which it is no noise. */
+    private static final double MOST_MISS_DEVIATIONS = 6;
+
+    /** Below this the shape of the model may be at fault [pH]. */
+    private static final double MOST_MISS = 0.2;
 
     private static final int MOST_STEPS = 60;
 
@@ -177,6 +185,20 @@ final class BufferFit {
             sum += i > 1 ? Math.pow((at[i] - at[i - 1]) / SMOOTHNESS, 2) : 0;
         }
         return sum;
+    }
+
+    /** Readings that neither noise nor weighing nor the shape of the model explain, worst first. */
+    List<PhReading> contradictory() {
+        return IntStream.range(0, readings.size())
+                .filter(i -> miss(readings.get(i)) > Math.max(MOST_MISS_DEVIATIONS * sigma[i], MOST_MISS))
+                .mapToObj(readings::get)
+                .sorted(Comparator.comparingDouble(this::miss).reversed())
+                .toList();
+    }
+
+    /** How far the fit misses a reading [pH]. */
+    double miss(PhReading reading) {
+        return Math.abs(reading.pH() - model.pH(Mixture.of(reading), best));
     }
 
     BufferModel model() {

@@ -37,6 +37,10 @@ public final class Dosing {
     }
 
     private DosingAnswer answer() {
+        List<PhReading> contradictory = liquid.contradictory();
+        if (!contradictory.isEmpty()) {
+            return contradictory(contradictory.get(0));
+        }
         Dose.State now = liquid.state(bulk);
         double way = task.targetPh() - now.pH();
         if (Math.abs(way) + now.high() - now.pH() <= task.halfBand() && lastReadingAgrees()) {
@@ -111,6 +115,17 @@ public final class Dosing {
                 liquid.equilibrium(bulk).bufferCapacityMolPerKg() * waterPerLiquid,
                 after.exceeded(),
                 Caution.of(task.corrector()));
+    }
+
+    private DosingAnswer contradictory(PhReading worst) {
+        return refused(
+                Kind.CONTRADICTORY_READINGS,
+                "the readings contradict each other: pH %.2f of the %s with %s g added lies %.2f from what all of them make of "
+                        + "one liquid, more than noise and weighing explain: strike what is wrong, or read again",
+                worst.pH(),
+                worst.vessel() == Vessel.SAMPLE ? "sample" : "bulk",
+                Math.round(1e4 * worst.addedGrams()) / 1e4,
+                liquid.miss(worst));
     }
 
     private DosingAnswer wrongCorrector(Dose.State now) {

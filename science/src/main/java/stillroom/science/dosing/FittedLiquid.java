@@ -63,6 +63,16 @@ final class FittedLiquid {
         return OptionalDouble.of((low + high) / 2);
     }
 
+    /** Readings that no one liquid explains, worst first. */
+    List<PhReading> contradictory() {
+        return fit.contradictory();
+    }
+
+    /** How far the fit misses a reading [pH]. */
+    double miss(PhReading reading) {
+        return fit.miss(reading);
+    }
+
     double quantile() {
         return fit.quantile();
     }

@@ -20,6 +20,8 @@ public record Refusal(Kind kind, String sentence) {
         WRONG_WAY,
         /** Two readings at the same addition. */
         IDENTICAL_ADDITIONS,
+        /** Readings that no one liquid can give. */
+        CONTRADICTORY_READINGS,
         /** A sample heavier than what it was taken from. */
         SAMPLE_EXCEEDS_BULK,
         /** A corrector that holds neither acid nor base. */

@@ -65,6 +65,14 @@ class RefusalTest {
                 .hasSize(2);
     }
 
+    /** The bulk and a sample of it, both before any addition, differ by 0.7 pH. */
+    @Test
+    void readingsThatNoOneLiquidGives() {
+        PhReading bulk = new PhReading(Vessel.BULK, 1000, List.of(), 5.7);
+        assertThat(kinds(1000, SODA, 6, bulk, reading(0, 5), reading(0.5, 5.1), reading(1, 5.2), reading(2, 5.4)))
+                .containsExactly(Kind.CONTRADICTORY_READINGS);
+    }
+
     @Test
     void aCorrectorWithoutStrength() {
         Corrector water = new Corrector("nothing", List.of(), List.of(new StrongIon("Na+", 1, 0)), 1);

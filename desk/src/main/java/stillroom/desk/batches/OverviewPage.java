@@ -76,7 +76,8 @@ public record OverviewPage(
                         .orElse(""),
                 work.batch()
                         .version()
-                        .map(number -> "/products/" + work.product().id() + "/versions/" + number + "/recipe.pdf")
+                        .map(number -> "/products/" + work.product().id() + "/versions/" + number + "/recipe.pdf"
+                                + plan.map(p -> "?grams=" + p.batch()).orElse(""))
                         .orElse(""),
                 next(work),
                 plan.map(p -> progress(work, p)).orElse(List.of()),

@@ -3,6 +3,7 @@ package stillroom.desk.sheets;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
+import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.NotFoundResponse;
 import java.util.Locale;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import stillroom.desk.labels.LabelRoutes;
 import stillroom.desk.labels.LabelView;
 import stillroom.desk.shell.Decimals;
 import stillroom.desk.shell.Desk;
+import stillroom.desk.shell.Judgement;
 import stillroom.formulary.batch.Batch;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Product;
@@ -45,6 +47,11 @@ public final class SheetRoutes {
                 .products()
                 .version(product.id(), (int) Desk.id(request, "version"))
                 .orElseThrow(() -> new NotFoundResponse("There is no such version of this product."));
+        if (Judgement.claims(product.brief()).blocksPublicRecipe()) {
+            throw new ForbiddenResponse(
+                    "No recipe is handed out for this product: what it claims falls under another law."
+                            + " The brief says which. Its formula stays here as a private note.");
+        }
         Grams size = size(request);
         PlanProblems.of(version.formula(), new BatchSize.Stated(size)).stream()
                 .findFirst()

@@ -1,5 +1,6 @@
 package stillroom.desk.batches;
 
+import java.time.Duration;
 import java.util.List;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Judgement;
@@ -14,6 +15,8 @@ import stillroom.science.meter.Drift;
 
 /** Whether the pH of a batch moves over the days, and what could be behind it. */
 public final class PhTrends {
+    private static final double SLOW_PER_DAY = 0.02;
+
     private PhTrends() {}
 
     /**
@@ -43,22 +46,49 @@ public final class PhTrends {
                 .map(how -> how.getOrDefault("electrode", ""))
                 .reduce("", (earlier, later) -> later);
         return PhTrend.of(work.log(), meters(work).repeatability(electrode)).stream()
-                .filter(trend -> trend.drift().verdict() != Drift.Verdict.TOO_FEW_READINGS)
-                .map(trend -> row(work, trend))
+                .map(trend -> trend.tooEarly() ? early(work, trend) : row(work, trend))
                 .toList();
+    }
+
+    private static TrendRow early(BatchWork work, PhTrend trend) {
+        return new TrendRow(
+                trend.way(),
+                "Too early to tell whether it moves: " + trend.readings() + " readings over " + span(trend)
+                        + " since the last addition. A verdict takes " + PhTrend.FEWEST_READINGS + " readings over "
+                        + PhTrend.SHORTEST.toHours() + " hours or more: read again from "
+                        + Format.moment(trend.tellableFrom(), work.desk().zone()) + " on.",
+                List.of());
     }
 
     private static TrendRow row(BatchWork work, PhTrend trend) {
         Drift drift = trend.drift();
         boolean drifts = drift.verdict() == Drift.Verdict.DRIFT;
-        String says = (drift.perDay() < 0 ? "Falls by " : "Climbs by ")
-                + Format.figure(Math.abs(drift.perDay()), 3) + " pH a day (95 % interval "
-                + Format.range(drift.lowPerDay(), drift.highPerDay(), 3) + "), "
-                + trend.readings() + " readings over " + Format.figure(trend.days(), 1) + " days. "
+        String says = slope(drift) + ", " + trend.readings() + " readings over " + span(trend)
+                + " since the last addition. "
                 + (drifts
                         ? "That is a drift: more than the repeatability of " + trend.repeatability() + " pH explains."
                         : "That is noise: not to be told from the repeatability of " + trend.repeatability() + " pH.");
         return new TrendRow(trend.way(), says, drifts ? causes(work, drift.perDay() < 0) : List.of());
+    }
+
+    /** A slow slope is said by the week, so that two decimals say something. */
+    private static String slope(Drift drift) {
+        boolean slow = Math.abs(drift.perDay()) < SLOW_PER_DAY;
+        int days = slow ? 7 : 1;
+        return (drift.perDay() < 0 ? "Falls by " : "Climbs by ")
+                + Format.figure(Math.abs(days * drift.perDay()), 2) + " pH a " + (slow ? "week" : "day")
+                + " (95 % interval " + Format.range(days * drift.lowPerDay(), days * drift.highPerDay(), 2) + ")";
+    }
+
+    private static String span(PhTrend trend) {
+        Duration span = Duration.between(trend.first(), trend.last());
+        if (span.toMinutes() < 1) {
+            return "less than a minute";
+        }
+        if (span.toMinutes() < 120) {
+            return span.toMinutes() + (span.toMinutes() == 1 ? " minute" : " minutes");
+        }
+        return span.toHours() < 48 ? span.toHours() + " hours" : Format.figure(trend.days(), 1) + " days";
     }
 
     private static List<String> causes(BatchWork work, boolean falls) {

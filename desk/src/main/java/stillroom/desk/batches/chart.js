@@ -15,8 +15,17 @@ function load(tag, attributes) {
   });
 }
 
+const HOUR = 3600;
+const STEPS = [300, 600, 900, 1800, HOUR, 2 * HOUR, 3 * HOUR, 6 * HOUR, 12 * HOUR, ...[1, 2, 4, 7, 14, 28, 56, 112, 365].map((days) => days * 24 * HOUR)];
+
 function moment(seconds) {
-  return new Date(seconds * 1000).toLocaleString('en-GB', { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' });
+  return new Date(seconds * 1000).toLocaleString('en-GB', { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
+}
+
+// At least an hour wide, so that no two ticks fall into the same minute; a little air on both sides.
+function span(chart, first, last) {
+  const air = Math.max((HOUR - (last - first)) / 2, (last - first) * 0.03);
+  return [first - air, last + air];
 }
 
 function band(low, high) {
@@ -43,7 +52,7 @@ async function draw() {
   const options = {
     width: place.clientWidth - 16,
     height: 260,
-    scales: { y: { range: [Math.min(...all) - 0.3, Math.max(...all) + 0.3] } },
+    scales: { x: { range: span }, y: { range: [Math.min(...all) - 0.3, Math.max(...all) + 0.3] } },
     series: [
       { label: 'Time', value: (chart, at) => (at === null ? '' : moment(at)) },
       ...curves.map((curve, i) => ({
@@ -51,7 +60,7 @@ async function draw() {
         points: { show: true, size: 9 },
       })),
     ],
-    axes: [{ font, space: 130, values: (chart, moments) => moments.map(moment) }, { font, label: 'pH', labelFont: font, size: 56 }],
+    axes: [{ font, space: 130, incrs: STEPS, values: (chart, moments) => moments.map(moment) }, { font, label: 'pH', labelFont: font, size: 56 }],
     hooks: low === null ? {} : { drawClear: [band(low, high)] },
   };
   const chart = new window.uPlot(options, [numbers(place.dataset.times), ...values], place);

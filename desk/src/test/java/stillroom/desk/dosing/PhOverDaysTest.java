@@ -3,6 +3,7 @@ package stillroom.desk.dosing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,9 +23,34 @@ class PhOverDaysTest {
                 bench.appendAfterDays(day, TonerBench.reading(5.0 - 0.04 * day));
             }
             String page = bench.desk().get(bench.path()).body();
-            assertThat(page).contains("Falls by 0.040 pH a day").contains("That is a drift");
+            assertThat(page).contains("Falls by 0.04 pH a day").contains("That is a drift");
             assertThat(page).contains("lactic acid: The oligomers");
             assertThat(page).doesNotContain("urea:");
+        }
+    }
+
+    @Test
+    void twoReadingsAMinuteApartAreNoDriftAndReadingsBeforeACorrectionBelongToNoTrend() {
+        try (TonerBench bench = TonerBench.in(folder)) {
+            bench.append(TonerBench.reading(5.6));
+            bench.append(TonerBench.pour("lactic-acid-80", "5", Purpose.CORRECTION_ACID));
+            bench.append(TonerBench.reading(5.0));
+            assertThat(bench.desk().get(bench.path()).body()).doesNotContain("class=\"trend\"");
+            bench.appendAfter(Duration.ofMinutes(1), TonerBench.reading(5.07));
+            assertThat(bench.desk().get(bench.path()).body())
+                    .contains("Too early to tell", "2 readings over 1 minute", "from 26 Nov 2026, 05:30 on")
+                    .doesNotContain("a drift", "pH a day");
+        }
+    }
+
+    @Test
+    void aSlowDriftIsSaidByTheWeek() {
+        try (TonerBench bench = TonerBench.in(folder)) {
+            for (int week = 0; week < 5; week++) {
+                bench.appendAfterDays(7 * week, TonerBench.reading(5.0 + 0.07 * week));
+            }
+            assertThat(bench.desk().get(bench.path()).body())
+                    .contains("Climbs by 0.07 pH a week", "5 readings over 28.0 days", "That is a drift");
         }
     }
 

@@ -129,14 +129,13 @@ final class TonerBench implements AutoCloseable {
     }
 
     void appendAfterDays(int days, BatchEvent event) {
+        appendAfter(Duration.ofDays(days), event);
+    }
+
+    void appendAfter(Duration later, BatchEvent event) {
         desk.ledger()
                 .batches()
-                .append(
-                        batch.id(),
-                        UUID.randomUUID().toString(),
-                        OpenDesk.NOW.plus(Duration.ofDays(days)),
-                        "Ana",
-                        event);
+                .append(batch.id(), UUID.randomUUID().toString(), OpenDesk.NOW.plus(later), "Ana", event);
     }
 
     private void append(Batch to, BatchEvent event) {

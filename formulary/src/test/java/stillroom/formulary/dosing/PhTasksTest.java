@@ -291,5 +291,38 @@ class PhTasksTest {
         assertThat(trend.drift().verdict()).isEqualTo(Drift.Verdict.DRIFT);
         assertThat(trend.drift().perDay()).isEqualTo(-0.05, within(1e-9));
         assertThat(trend.days()).isEqualTo(4, within(1e-9));
+        assertThat(trend.tooEarly()).isFalse();
+    }
+
+    @Test
+    void readingsAMinuteApartOrBeforeTheLastAdditionTellNothingYet() {
+        benzoate().ph(5.00).ph(5.07);
+        PhTrend two = PhTrend.of(log, 0.02).get(0);
+        assertThat(two.tooEarly()).isTrue();
+        assertThat(two.tellableFrom()).isEqualTo(two.first().plusSeconds(20 * 3600));
+
+        log.clear();
+        benzoate().ph(6.0).pour("citric-acid-50", "2", Purpose.CORRECTION_ACID).ph(5.2);
+        assertThat(PhTrend.of(log, 0.02)).isEmpty();
+        benzoateReadAfter(19);
+        benzoateReadAfter(19);
+        assertThat(PhTrend.of(log, 0.02).get(0).readings()).isEqualTo(3);
+        assertThat(PhTrend.of(log, 0.02).get(0).tooEarly()).isTrue();
+        benzoateReadAfter(21);
+        assertThat(PhTrend.of(log, 0.02).get(0).tooEarly()).isFalse();
+    }
+
+    private void benzoateReadAfter(int hours) {
+        LogEntry last = log.get(log.size() - 1);
+        log.add(new LogEntry(
+                last.number() + 1,
+                PhTrend.of(log, 0.02).stream()
+                        .findFirst()
+                        .map(PhTrend::first)
+                        .orElse(last.at())
+                        .plusSeconds(3600L * hours),
+                "maker",
+                new BatchEvent.ReadingTaken(
+                        ReadingKind.PH, "kettle", Optional.of(5.2), "pH", "", Map.of("measured", "neat"))));
     }
 }

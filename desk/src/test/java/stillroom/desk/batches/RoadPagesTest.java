@@ -185,6 +185,38 @@ class RoadPagesTest {
     }
 
     @Test
+    void aMeanThatDoesNotFitTheDeclaredContentAsksBeforeItIsWrittenDown() {
+        make();
+        Map<String, String> form = new HashMap<>(
+                Map.of("act", "fill", "vessel", "Kettle", "pack", "tube 50 ml", "containers", "8", "total", "456"));
+        Answer asked = fill(form);
+        assertThat(asked.status()).isEqualTo(422);
+        assertThat(asked.body()).contains("57 g a container", "1.14 g/ml", "Look at the count", "name=\"sure\"");
+        assertThat(bench.state(batch).fills()).isEmpty();
+
+        bench.act(batch, Map.of("act", "read", "kind", "DENSITY", "vessel", "Kettle", "value", "0.98"));
+        assertThat(fill(form).body()).contains("8 g more than the declared 50 ml, 49 g by the density read");
+        form.put("sure", "on");
+        assertThat(fill(form).status()).isEqualTo(303);
+        assertThat(page("/fill")).contains("57 g a container.", "8 g more than the declared 50 ml");
+    }
+
+    @Test
+    void theLabelSaysWhatIsDeclaredUnlessTheContainerIsOfAnotherSize() {
+        make();
+        bench.post(
+                "/products/1/versions/1/label",
+                Map.of("productName", "Hand lotion", "netContent", "50 g", "width", "60", "height", "40"));
+        Map<String, String> form = new HashMap<>(
+                Map.of("act", "fill", "vessel", "Kettle", "pack", "jar 60 ml", "containers", "2", "total", "90"));
+        assertThat(fill(form).body()).contains("Short of the declared 50 g by 5 g; more than the tolerable error");
+        form.put("pack", "tube 30 ml");
+        form.put("total", "60");
+        assertThat(fill(form).status()).isEqualTo(303);
+        assertThat(page("/fill")).contains("The declared 30 ml would hold this at a density of 1.00 g/ml");
+    }
+
+    @Test
     void eachOpenGateNeedsAReasonOfItsOwn() {
         make();
         fill(Map.of("act", "fill", "vessel", "Kettle", "pack", "tube", "containers", "9", "total", "450"));

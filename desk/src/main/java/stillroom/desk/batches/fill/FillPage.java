@@ -11,7 +11,7 @@ import stillroom.desk.shell.Typed;
  * Filling and deciding.
  *
  * @param vessels from which may be filled, with what is in them
- * @param fills what was filled so far, one sentence each
+ * @param fills what was filled so far
  * @param decided what was decided, empty while nothing was
  * @param requestId names the next act
  * @param general problems that belong to no field
@@ -22,7 +22,7 @@ public record FillPage(
         Typed typed,
         List<Choice> vessels,
         String pack,
-        List<String> fills,
+        List<Fill> fills,
         Yielded yielded,
         List<Gate> gates,
         String decided,
@@ -35,6 +35,20 @@ public record FillPage(
         fills = List.copyOf(fills);
         gates = List.copyOf(gates);
         general = List.copyOf(general);
+    }
+
+    /**
+     * One filling.
+     *
+     * @param each mean of its containers [g]
+     * @param content how that stands to the declared content; empty where none is declared
+     * @param off whether that is to be looked at
+     */
+    public record Fill(String says, String each, String content, boolean off) {}
+
+    /** Whether what is typed is to be confirmed before it is written down. */
+    public boolean asks() {
+        return typed.hasProblem("sure") || !typed.value("sure").isEmpty();
     }
 
     /** Yield and loss, all as shown. */

@@ -14,10 +14,12 @@ import stillroom.formulary.quantity.Grams;
 final class FillReader {
     private final Input input;
     private final List<ReleaseGate> gates;
+    private final Contents contents;
 
-    FillReader(Input input, List<ReleaseGate> gates) {
+    FillReader(Input input, List<ReleaseGate> gates, Contents contents) {
         this.input = input;
         this.gates = gates;
+        this.contents = contents;
     }
 
     Optional<BatchEvent> event() {
@@ -44,13 +46,25 @@ final class FillReader {
         if (!input.isSound()) {
             return Optional.empty();
         }
-        return Optional.of(new BatchEvent.Filled(
+        BatchEvent.Filled filled = new BatchEvent.Filled(
                 input.text("vessel"),
                 pack,
                 containers.orElseThrow(),
                 total.orElseThrow(),
                 retained,
-                input.text("note")));
+                input.text("note"));
+        askAbout(filled);
+        return Optional.of(filled);
+    }
+
+    /** A count or a total that was mistyped shows in the mean. */
+    private void askAbout(BatchEvent.Filled filled) {
+        contents.of(filled)
+                .filter(mean -> mean.verdict().asks() && input.text("sure").isEmpty())
+                .ifPresent(mean -> input.refuse(
+                        "sure",
+                        mean.each() + " g a container. " + mean.says()
+                                + " Look at the count and at the total again; tick this if both are so."));
     }
 
     private Optional<BatchEvent> decided(Decision decision) {

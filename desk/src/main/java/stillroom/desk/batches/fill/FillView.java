@@ -11,6 +11,7 @@ import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogWords;
 import stillroom.desk.batches.Masses;
 import stillroom.desk.batches.Who;
+import stillroom.desk.batches.fill.FillPage.Fill;
 import stillroom.desk.batches.fill.FillPage.Gate;
 import stillroom.desk.batches.fill.FillPage.Yielded;
 import stillroom.desk.shell.Choice;
@@ -19,7 +20,9 @@ import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Input;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.Problem;
+import stillroom.formulary.batch.BatchEvent.Filled;
 import stillroom.formulary.batch.Logged;
+import stillroom.formulary.batch.MeanFill;
 import stillroom.formulary.batch.ReleaseGate;
 import stillroom.formulary.batch.Yield;
 
@@ -51,10 +54,7 @@ final class FillView {
                 typed,
                 vessels(),
                 pack(),
-                work.state().fills().stream()
-                        .map(fill -> words.say(fill.event()) + " "
-                                + Format.moment(fill.at(), work.desk().zone()) + ", " + fill.by())
-                        .toList(),
+                fills(),
                 yielded(Yield.of(work.state())),
                 gates.stream()
                         .map(gate -> new Gate(
@@ -71,6 +71,22 @@ final class FillView {
                         .filter(problem -> GENERAL.contains(problem.field()))
                         .map(Problem::sentence)
                         .toList());
+    }
+
+    private List<Fill> fills() {
+        Contents contents = new Contents(work);
+        return work.state().fills().stream()
+                .map(fill -> fill(fill, contents.of(fill.event())))
+                .toList();
+    }
+
+    private Fill fill(Logged<Filled> fill, Optional<MeanFill> mean) {
+        return new Fill(
+                words.say(fill.event()) + " "
+                        + Format.moment(fill.at(), work.desk().zone()) + ", " + fill.by(),
+                Format.reckonedGrams(MeanFill.each(fill.event())),
+                mean.map(MeanFill::says).orElse(""),
+                mean.filter(one -> one.verdict().warns()).isPresent());
     }
 
     /** Gates name materials by their keys; the person reads names. */

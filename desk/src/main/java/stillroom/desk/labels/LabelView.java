@@ -47,14 +47,13 @@ public final class LabelView {
 
     /** The label of the version; with a batch code on it where there is one. */
     public Label label(String batchCode) {
-        return Judgement.label(desk, Subjects.of(version.formula(), product.brief()), book, complete(batchCode));
+        return Judgement.label(desk, Subjects.of(version.formula(), product.brief()), book, input(batchCode));
     }
 
     /** The label that a batch would get from what was really made. */
     Label label(BatchState state, String batchCode) {
         AsMade made = AsMade.of(state, version.formula(), book);
-        return Judgement.label(
-                desk, made.subject(product.brief(), version.formula(), state), book, complete(batchCode));
+        return Judgement.label(desk, made.subject(product.brief(), version.formula(), state), book, input(batchCode));
     }
 
     /** How the label of what was made departs from the version's, one sentence each; empty where it fits. */
@@ -68,17 +67,18 @@ public final class LabelView {
         return sentences;
     }
 
-    private LabelInput complete(String batchCode) {
-        LabelInput input = sheet().input();
+    /** All that stands on the label besides the formula, with the workshop's responsible person and a batch code. */
+    public LabelInput input(String batchCode) {
+        LabelInput sheet = sheet().input();
         return new LabelInput(
-                input.productName(),
-                input.function(),
-                input.netContent(),
+                sheet.productName(),
+                sheet.function(),
+                sheet.netContent(),
                 responsiblePerson(desk.ledger().settings().read()),
                 batchCode,
-                input.language(),
-                input.durability(),
-                input.precautions());
+                sheet.language(),
+                sheet.durability(),
+                sheet.precautions());
     }
 
     private static String responsiblePerson(Workshop workshop) {

@@ -19,6 +19,7 @@ import stillroom.formulary.formula.Amount;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.quantity.Grams;
 import stillroom.formulary.quantity.Percent;
+import stillroom.ledger.workshop.Workshop;
 
 /** As made, filling, the decision, and a batch begun without a formula. */
 class RoadPagesTest {
@@ -214,6 +215,27 @@ class RoadPagesTest {
         form.put("total", "60");
         assertThat(fill(form).status()).isEqualTo(303);
         assertThat(page("/fill")).contains("The declared 30 ml would hold this at a density of 1.00 g/ml");
+    }
+
+    @Test
+    void theLabelGateStaysOpenWhileTheLabelLacksWhatItHasToSay() {
+        make();
+        assertThat(page("/fill"))
+                .contains("The label is open: it lacks name and address of the responsible person, net content")
+                .contains("function (unless the presentation shows it)");
+
+        bench.ledger()
+                .settings()
+                .write(new Workshop("Bench", "A. Maker", List.of("1 Shore Road"), "EU", "EUR", 2, false));
+        Map<String, String> label = new HashMap<>(
+                Map.of("productName", "Hand lotion", "function", "hand lotion", "width", "60", "height", "40"));
+        bench.post("/products/1/versions/1/label", label);
+        assertThat(page("/fill"))
+                .contains("it lacks net content")
+                .doesNotContain("it lacks name and address", "function (unless");
+        label.put("netContent", "50 ml");
+        bench.post("/products/1/versions/1/label", label);
+        assertThat(page("/fill")).doesNotContain("it lacks net content", "responsible person");
     }
 
     @Test

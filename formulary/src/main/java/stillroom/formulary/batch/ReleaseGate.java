@@ -28,15 +28,16 @@ public record ReleaseGate(String name, boolean met, String says) {
     /**
      * All gates of a batch.
      *
-     * @param labelDiffers where this batch's label would differ from the version's; empty where it was checked and agrees
+     * @param labelOpen what the label lacks and where this batch's would differ from the version's; empty where it was
+     *     checked, is complete and agrees
      */
     public static List<ReleaseGate> of(
-            BatchState state, AsMade made, Formula formula, Brief brief, List<String> labelDiffers) {
+            BatchState state, AsMade made, Formula formula, Brief brief, List<String> labelOpen) {
         List<ReleaseGate> gates = new ArrayList<>();
         brief.phBand().ifPresent(band -> gates.add(ph(state, band)));
         gates.add(deviations(state, made));
         gates.add(steps(state, formula));
-        gates.add(listed("label", labelDiffers, "The label of the version fits this batch.", "The label would differ"));
+        gates.add(listed("label", labelOpen, "The label is complete and fits this batch.", "The label is open"));
         gates.add(loss(Yield.of(state)));
         gates.add(clean(state));
         gates.add(listed("record", missing(state), "The record is complete.", "The record lacks"));

@@ -114,18 +114,9 @@ final class LabelFindings {
     }
 
     private static void required(LabelInput input, Consumer<Finding> report) {
-        List<String> missing = new ArrayList<>();
-        if (input.responsiblePerson().isBlank()) {
-            missing.add("name and address of the responsible person");
-        }
-        if (input.netContent().isBlank()) {
-            missing.add("net content (not needed below 5 g or 5 ml)");
-        }
+        List<String> missing = new ArrayList<>(input.missing());
         if (input.batchCode().isBlank()) {
             missing.add("batch code");
-        }
-        if (input.function().isBlank()) {
-            missing.add("function, unless the presentation shows it");
         }
         if (!missing.isEmpty()) {
             report.accept(finding(

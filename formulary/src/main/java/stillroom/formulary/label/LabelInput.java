@@ -1,5 +1,6 @@
 package stillroom.formulary.label;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,6 +26,21 @@ public record LabelInput(
         List<String> precautions) {
     public LabelInput {
         precautions = List.copyOf(precautions);
+    }
+
+    /** What a label has to say besides formula and batch code and this one does not yet say, in words. */
+    public List<String> missing() {
+        List<String> missing = new ArrayList<>();
+        if (responsiblePerson.isBlank()) {
+            missing.add("name and address of the responsible person");
+        }
+        if (netContent.isBlank()) {
+            missing.add("net content (not needed below 5 g or 5 ml)");
+        }
+        if (function.isBlank()) {
+            missing.add("function (unless the presentation shows it)");
+        }
+        return List.copyOf(missing);
     }
 
     /** A first sketch in English with nothing but a name. */

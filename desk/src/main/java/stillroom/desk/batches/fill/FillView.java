@@ -33,7 +33,7 @@ final class FillView {
             "ph", "pH in its band",
             "deviations", "Deviations explained",
             "steps", "Procedure logged",
-            "label", "Label fits what was made",
+            "label", "Label complete, and fits what was made",
             "yield", "Yield within limits",
             "clean", "Vessels clean",
             "record", "Record complete");

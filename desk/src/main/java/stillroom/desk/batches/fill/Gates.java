@@ -3,6 +3,7 @@ package stillroom.desk.batches.fill;
 import java.util.ArrayList;
 import java.util.List;
 import stillroom.desk.batches.BatchWork;
+import stillroom.desk.labels.LabelView;
 import stillroom.desk.shell.Judgement;
 import stillroom.formulary.batch.AsMade;
 import stillroom.formulary.batch.ReleaseGate;
@@ -18,10 +19,10 @@ final class Gates {
 
     static List<ReleaseGate> of(BatchWork work) {
         AsMade made = AsMade.of(work.state(), work.formula(), work.book());
-        return ReleaseGate.of(work.state(), made, work.formula(), work.product().brief(), labelDiffers(work, made));
+        return ReleaseGate.of(work.state(), made, work.formula(), work.product().brief(), labelOpen(work, made));
     }
 
-    private static List<String> labelDiffers(BatchWork work, AsMade made) {
+    private static List<String> labelOpen(BatchWork work, AsMade made) {
         if (work.version().isEmpty()) {
             return List.of("weighed free hand, so no version has a label to compare with");
         }
@@ -30,11 +31,20 @@ final class Gates {
         }
         LabelDifference difference = LabelDifference.between(planned(work), made(work, made));
         List<String> said = new ArrayList<>();
+        add(said, "it lacks ", lacking(work));
         add(said, "it lacks ", difference.missing());
         add(said, "it names too much: ", difference.surplus());
         add(said, "order: ", difference.order());
         add(said, "it lacks the warning ", difference.warnings());
         return said;
+    }
+
+    private static List<String> lacking(BatchWork work) {
+        return work.version()
+                .map(version -> new LabelView(work.desk(), work.product(), version)
+                        .input(work.batch().code())
+                        .missing())
+                .orElse(List.of());
     }
 
     private static void add(List<String> said, String what, List<String> names) {

@@ -23,7 +23,7 @@ public final class ActionWords {
             return name(over.line().materialKey()) + ": " + Format.grams(over.over()) + " g over";
         }
         if (action instanceof NextAction.AddToReading add) {
-            return "Add " + name(add.line().materialKey()) + " up to the reading";
+            return adding(add);
         }
         if (action instanceof NextAction.DoStep step) {
             return step.step().doing();
@@ -34,7 +34,21 @@ public final class ActionWords {
         if (action instanceof NextAction.WaitFor wait) {
             return "Wait for " + wait.vessel();
         }
+        if (action instanceof NextAction.Correct correct) {
+            return PhWords.outside(correct.standing()) + ": correct";
+        }
+        if (action instanceof NextAction.ReadPh) {
+            return "Read the pH: it was corrected since";
+        }
         return ofBatch(action);
+    }
+
+    private String adding(NextAction.AddToReading add) {
+        String name = name(add.line().materialKey());
+        return add.unread()
+                ? name + ": " + Format.grams(add.poured()) + " g is in, "
+                        + Format.grams(add.line().target()) + " g expected; read now"
+                : "Add " + name + " up to the reading";
     }
 
     private String ofBatch(NextAction action) {
@@ -43,6 +57,9 @@ public final class ActionWords {
         }
         if (action instanceof NextAction.LookAgain look) {
             return "Look again, due " + Format.moment(look.due(), zone);
+        }
+        if (action instanceof NextAction.LetRest) {
+            return "Let it rest";
         }
         if (action instanceof NextAction.Fill fill) {
             return "Fill from " + fill.vessel();

@@ -17,6 +17,7 @@ import stillroom.formulary.formula.Product;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.plan.Plan;
 import stillroom.formulary.plan.PlannedLine;
+import stillroom.formulary.quantity.Interval;
 import stillroom.ledger.Ledger;
 
 /**
@@ -69,7 +70,9 @@ public record BatchWork(
     }
 
     public NextActions actions() {
-        return plan().map(plan -> NextActions.of(formula, plan, state)).orElseGet(() -> NextActions.freeHand(state));
+        Optional<Interval> phBand = product.brief().phBand();
+        return plan().map(plan -> NextActions.of(formula, plan, state, phBand))
+                .orElseGet(() -> NextActions.freeHand(state, phBand));
     }
 
     public Optional<Plan> plan() {

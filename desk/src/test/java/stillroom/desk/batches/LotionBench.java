@@ -192,6 +192,36 @@ final class LotionBench implements AutoCloseable {
         act(batch, Map.of("act", "ready", "newVessel", "Beaker", "tare", "200", "clean", "washed", "phase", "oil"));
     }
 
+    /** Both vessels weighed, heated and combined, and the preservative added. */
+    void upToTheAcid(long batch) {
+        readyBoth(batch);
+        weigh(batch, "Kettle", "l1", "391", "W-1");
+        weigh(batch, "Kettle", "l2", "25.4", "G-soon");
+        weigh(batch, "Beaker", "l3", "60", "O-1");
+        weigh(batch, "Beaker", "l4", "20", "E-1");
+        for (String[] step : List.of(new String[] {"Kettle", "s1"}, new String[] {"Beaker", "s2"})) {
+            act(batch, Map.of("act", "step", "vessel", step[0], "step", step[1], "doing", "Heated", "celsius", "75"));
+        }
+        act(batch, Map.of("act", "combine", "from", "Beaker", "into", "Kettle"));
+        act(
+                batch,
+                Map.of(
+                        "act",
+                        "weigh",
+                        "vessel",
+                        "Kettle",
+                        "line",
+                        "l5",
+                        "mass",
+                        "2.5",
+                        "lot",
+                        "P-1",
+                        "balance",
+                        "Fine scale",
+                        "note",
+                        "quarantine lifted by word of the laboratory"));
+    }
+
     Answer weigh(long batch, String vessel, String line, String mass, String lot) {
         return act(
                 batch,

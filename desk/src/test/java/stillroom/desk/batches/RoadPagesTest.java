@@ -50,34 +50,7 @@ class RoadPagesTest {
 
     /** Both vessels weighed, heated and combined; the preservative and some acid added; pH read. */
     private void make() {
-        bench.readyBoth(batch);
-        bench.weigh(batch, "Kettle", "l1", "391", "W-1");
-        bench.weigh(batch, "Kettle", "l2", "25.4", "G-soon");
-        bench.weigh(batch, "Beaker", "l3", "60", "O-1");
-        bench.weigh(batch, "Beaker", "l4", "20", "E-1");
-        for (String[] step : List.of(new String[] {"Kettle", "s1"}, new String[] {"Beaker", "s2"})) {
-            bench.act(
-                    batch,
-                    Map.of("act", "step", "vessel", step[0], "step", step[1], "doing", "Heated", "celsius", "75"));
-        }
-        bench.act(batch, Map.of("act", "combine", "from", "Beaker", "into", "Kettle"));
-        bench.act(
-                batch,
-                Map.of(
-                        "act",
-                        "weigh",
-                        "vessel",
-                        "Kettle",
-                        "line",
-                        "l5",
-                        "mass",
-                        "2.5",
-                        "lot",
-                        "P-1",
-                        "balance",
-                        "Fine scale",
-                        "note",
-                        "quarantine lifted by word of the laboratory"));
+        bench.upToTheAcid(batch);
         bench.act(
                 batch,
                 Map.of(

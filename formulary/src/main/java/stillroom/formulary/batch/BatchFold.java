@@ -33,6 +33,7 @@ final class BatchFold implements BatchEventCases<BatchFold> {
     private Optional<Logged<BatchEvent.RestBegun>> rest = Optional.empty();
     private Optional<Logged<BatchEvent.Decided>> decision = Optional.empty();
     private boolean begun;
+    private boolean rested;
     private LogEntry entry = new LogEntry(0, Instant.EPOCH, "", new BatchEvent.Noted(""));
 
     private BatchFold(Set<Integer> struck) {
@@ -84,6 +85,7 @@ final class BatchFold implements BatchEventCases<BatchFold> {
                 drawn,
                 fills,
                 rest,
+                rested,
                 decision);
     }
 
@@ -257,6 +259,7 @@ final class BatchFold implements BatchEventCases<BatchFold> {
     @Override
     public BatchFold restBegun(BatchEvent.RestBegun event) {
         rest = Optional.of(logged(event));
+        rested = true;
         return this;
     }
 

@@ -31,6 +31,7 @@ import stillroom.formulary.quantity.Grams;
  * @param timers those still running or run out, not stopped
  * @param titrations samples that were titrated, with their readings in {@code titrationReads}
  * @param rest the rest that is still on
+ * @param rested whether a rest was ever begun
  * @param decision the latest
  */
 public record BatchState(
@@ -52,6 +53,7 @@ public record BatchState(
         List<Drawn> drawn,
         List<Logged<Filled>> fills,
         Optional<Logged<RestBegun>> rest,
+        boolean rested,
         Optional<Logged<Decided>> decision) {
     public BatchState {
         struck = Set.copyOf(struck);

@@ -1,6 +1,7 @@
 package stillroom.formulary.batch;
 
 import java.time.Instant;
+import java.util.Optional;
 import stillroom.formulary.formula.Step;
 import stillroom.formulary.plan.PlannedLine;
 import stillroom.formulary.quantity.Grams;
@@ -18,8 +19,22 @@ public sealed interface NextAction {
 
     record DoStep(String phaseId, Step step) implements NextAction {}
 
-    /** A line is added until the reading is right; the target is only expected. */
-    record AddToReading(PlannedLine line, Grams poured) implements NextAction {}
+    /**
+     * A line is added until the reading is right; the target is only expected.
+     *
+     * @param unread whether some of it is in that nothing was read after
+     */
+    record AddToReading(PlannedLine line, Grams poured, boolean unread) implements NextAction {}
+
+    /**
+     * The pH as last read lies outside the product's band.
+     *
+     * @param line the line that is added up to the pH, where the formula has one
+     */
+    record Correct(String vessel, PhStanding standing, Optional<PlannedLine> line) implements NextAction {}
+
+    /** An acid or a base went in since the pH was read. */
+    record ReadPh(String vessel) implements NextAction {}
 
     /** An earlier phase stands in another vessel, which is not finished. */
     record WaitFor(String vessel) implements NextAction {}
@@ -34,6 +49,9 @@ public sealed interface NextAction {
 
     /** The batch rests; look again when due. */
     record LookAgain(Instant due, String lookFor) implements NextAction {}
+
+    /** All is in and the pH lies in its band: it may have moved by tomorrow. Common practice, no source. */
+    record LetRest(String vessel) implements NextAction {}
 
     /** All lines and steps are done and {@code net} is left to fill [g]. */
     record Fill(String vessel, Grams net) implements NextAction {}

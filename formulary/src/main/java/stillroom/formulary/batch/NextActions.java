@@ -9,6 +9,7 @@ import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.Phase;
 import stillroom.formulary.plan.Plan;
 import stillroom.formulary.quantity.Grams;
+import stillroom.formulary.quantity.Interval;
 
 /**
  * What is still to be done, per vessel in the order of the procedure, and for the batch as a whole. The first of each
@@ -27,23 +28,45 @@ public record NextActions(Map<String, List<NextAction>> vessels, List<NextAction
         return vessels.getOrDefault(vessel, List.of()).stream().findFirst();
     }
 
-    /** For a planned batch. */
-    public static NextActions of(Formula formula, Plan plan, BatchState state) {
+    /**
+     * For a planned batch.
+     *
+     * @param phBand of the product
+     */
+    public static NextActions of(Formula formula, Plan plan, BatchState state, Optional<Interval> phBand) {
+        if (state.decision().isPresent()) {
+            return new NextActions(Map.of(), List.of());
+        }
+        PhWork pH = new PhWork(state, phBand);
         VesselService service = new VesselService(formula, plan, state);
-        OpenWork work = new OpenWork(formula, plan, state);
+        OpenWork work = new OpenWork(formula, plan, state, pH);
         Map<String, List<NextAction>> vessels = new TreeMap<>();
         for (Vessel vessel : state.openVessels()) {
-            vessels.put(vessel.name(), inVessel(vessel, formula, service, work));
+            List<NextAction> here = new ArrayList<>(inVessel(vessel, formula, service, work));
+            if (service.isMain(vessel)) {
+                pH.outsideTheFormula(formula, vessel.name()).ifPresent(here::add);
+            }
+            vessels.put(vessel.name(), here);
         }
         List<NextAction> batch = new ArrayList<>(unserved(formula, service, work));
         boolean done = batch.isEmpty() && vessels.values().stream().allMatch(List::isEmpty);
-        batch.addAll(whole(state, done));
+        batch.addAll(whole(state, done, pH));
         return new NextActions(vessels, batch);
     }
 
-    /** For a batch weighed free hand: nothing is prescribed until it can be filled. */
-    public static NextActions freeHand(BatchState state) {
-        return new NextActions(Map.of(), whole(state, state.openVessels().size() == 1));
+    /** For a batch weighed free hand: nothing but the pH is prescribed until it can be filled. */
+    public static NextActions freeHand(BatchState state, Optional<Interval> phBand) {
+        if (state.decision().isPresent()) {
+            return new NextActions(Map.of(), List.of());
+        }
+        PhWork pH = new PhWork(state, phBand);
+        List<Vessel> open = state.openVessels();
+        boolean single = open.size() == 1;
+        Optional<NextAction> asked =
+                single ? pH.outsideTheFormula(Formula.EMPTY, open.get(0).name()) : Optional.empty();
+        Map<String, List<NextAction>> vessels =
+                asked.map(action -> Map.of(open.get(0).name(), List.of(action))).orElse(Map.of());
+        return new NextActions(vessels, whole(state, single && asked.isEmpty(), pH));
     }
 
     private static List<NextAction> inVessel(Vessel vessel, Formula formula, VesselService service, OpenWork work) {
@@ -56,7 +79,7 @@ public record NextActions(Map<String, List<NextAction>> vessels, List<NextAction
             if (!first) {
                 actions.addAll(otherVesselsFirst(vessel, phase, service, work));
             }
-            actions.addAll(work.of(phase));
+            actions.addAll(work.of(phase, vessel.name()));
             first = false;
         }
         if (service.isMain(vessel)) {
@@ -79,7 +102,7 @@ public record NextActions(Map<String, List<NextAction>> vessels, List<NextAction
 
     private static NextAction joining(Vessel other, Vessel into, VesselService service, OpenWork work) {
         boolean finished = service.phasesOf(other).stream()
-                .allMatch(phase -> work.of(phase).isEmpty());
+                .allMatch(phase -> work.of(phase, "").isEmpty());
         return finished ? Combining.of(other, into, service.phasesOf(other)) : new NextAction.WaitFor(other.name());
     }
 
@@ -92,30 +115,37 @@ public record NextActions(Map<String, List<NextAction>> vessels, List<NextAction
     /** Only the first phase without a vessel is named: later ones may well go into one that is in use. */
     private static List<NextAction> unserved(Formula formula, VesselService service, OpenWork work) {
         return formula.phases().stream()
-                .filter(phase -> !service.served(phase) && !work.of(phase).isEmpty())
+                .filter(phase -> !service.served(phase) && !work.of(phase, "").isEmpty())
                 .limit(1)
                 .<NextAction>map(phase -> new NextAction.ReadyVessel(phase.id(), phase.name()))
                 .toList();
     }
 
-    private static List<NextAction> whole(BatchState state, boolean workDone) {
-        if (state.decision().isPresent()) {
-            return List.of();
-        }
+    private static List<NextAction> whole(BatchState state, boolean workDone, PhWork pH) {
         if (state.rest().isPresent()) {
             BatchEvent.RestBegun rest = state.rest().get().event();
             return List.of(new NextAction.LookAgain(rest.due(), rest.lookFor()));
         }
         List<NextAction> actions = new ArrayList<>();
         if (workDone) {
-            state.openVessels().stream()
-                    .filter(vessel -> vessel.mixture().net().compareTo(Grams.ZERO) > 0)
-                    .forEach(vessel -> actions.add(
-                            new NextAction.Fill(vessel.name(), vessel.mixture().net())));
+            actions.addAll(finished(state, pH));
         }
         if (!state.fills().isEmpty()) {
             actions.add(new NextAction.Decide());
         }
+        return actions;
+    }
+
+    /** A product with a pH rests before it is filled, if it never did; a balm is filled while it is hot. */
+    private static List<NextAction> finished(BatchState state, PhWork pH) {
+        List<Vessel> full = state.openVessels().stream()
+                .filter(vessel -> vessel.mixture().net().compareTo(Grams.ZERO) > 0)
+                .toList();
+        List<NextAction> actions = new ArrayList<>();
+        boolean restFirst = !state.rested() && state.fills().isEmpty() && pH.insideAsRead();
+        full.stream().limit(restFirst ? 1 : 0).forEach(vessel -> actions.add(new NextAction.LetRest(vessel.name())));
+        full.forEach(vessel ->
+                actions.add(new NextAction.Fill(vessel.name(), vessel.mixture().net())));
         return actions;
     }
 }

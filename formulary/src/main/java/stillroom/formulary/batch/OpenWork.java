@@ -13,10 +13,14 @@ import stillroom.formulary.plan.Plan;
 import stillroom.formulary.plan.PlannedLine;
 import stillroom.formulary.quantity.Grams;
 
-/** What of a phase is still open: lines to weigh, steps to do, and last what is added up to a reading. */
-record OpenWork(Formula formula, Plan plan, BatchState state) {
+/**
+ * What of a phase is still open: lines to weigh, steps to do, and last what is added up to a reading.
+ *
+ * @param pH what the band asks for
+ */
+record OpenWork(Formula formula, Plan plan, BatchState state, PhWork pH) {
 
-    List<NextAction> of(Phase phase) {
+    List<NextAction> of(Phase phase, String vessel) {
         List<PlannedLine> lines = plan.lines().stream()
                 .filter(line -> line.phaseId().equals(phase.id()))
                 .toList();
@@ -28,8 +32,9 @@ record OpenWork(Formula formula, Plan plan, BatchState state) {
                 .filter(step -> !done(step))
                 .forEach(step -> open.add(new NextAction.DoStep(phase.id(), step)));
         lines.stream()
-                .filter(line -> line.toReading() && !readingReached(line))
-                .forEach(line -> open.add(new NextAction.AddToReading(line, state.poured(line.lineId()))));
+                .filter(PlannedLine::toReading)
+                .forEach(line -> toReading(line, vessel)
+                        .ifPresent(action -> open.add(begun(line, action) ? 0 : open.size(), action)));
         return open;
     }
 
@@ -55,22 +60,51 @@ record OpenWork(Formula formula, Plan plan, BatchState state) {
                         done -> done.event().stepId().filter(step.id()::equals).isPresent());
     }
 
-    /** Accepted, or read since the last planned pour and the last pour of this line. */
-    private boolean readingReached(PlannedLine line) {
+    /** A reading outside the band goes before what is left of the phase, once the line that moves it is begun. */
+    private boolean begun(PlannedLine line, NextAction action) {
+        return action instanceof NextAction.Correct
+                && state.poured(line.lineId()).signum() > 0;
+    }
+
+    private Optional<NextAction> toReading(PlannedLine line, String vessel) {
         if (state.accepted().containsKey(line.lineId())) {
-            return true;
+            return Optional.empty();
         }
-        int lastPour = state.pours().stream()
-                .filter(pour -> pour.event().purpose() == Purpose.LINE
-                        || pour.event().lineId().filter(line.lineId()::equals).isPresent())
+        boolean toPh = formula.line(line.lineId()).filter(PhWork::toPh).isPresent();
+        Optional<NextAction> asked = toPh ? pH.of(line, vessel) : Optional.empty();
+        if (asked.isPresent() || readSince(line, lastPour(line))) {
+            return asked;
+        }
+        Grams poured = state.poured(line.lineId());
+        boolean unread = poured.signum() > 0 && !readSince(line, ownPour(line));
+        return Optional.of(new NextAction.AddToReading(line, poured, unread));
+    }
+
+    /** The last planned pour, or the last of this line. */
+    private int lastPour(PlannedLine line) {
+        int planned = state.pours().stream()
+                .filter(pour -> pour.event().purpose() == Purpose.LINE)
                 .mapToInt(Logged::number)
                 .max()
                 .orElse(0);
+        return Math.max(planned, ownPour(line));
+    }
+
+    private int ownPour(PlannedLine line) {
+        return state.pours().stream()
+                .filter(pour ->
+                        pour.event().lineId().filter(line.lineId()::equals).isPresent())
+                .mapToInt(Logged::number)
+                .max()
+                .orElse(0);
+    }
+
+    private boolean readSince(PlannedLine line, int pour) {
         return formula.line(line.lineId())
                 .map(Line::amount)
                 .filter(Amount.ToReading.class::isInstance)
                 .map(Amount.ToReading.class::cast)
-                .filter(amount -> state.readings(amount.reading()).stream().anyMatch(read -> read.number() > lastPour))
+                .filter(amount -> state.readings(amount.reading()).stream().anyMatch(read -> read.number() > pour))
                 .isPresent();
     }
 }

@@ -117,6 +117,6 @@ class NextActionsTest {
     }
 
     private static NextActions next(LogWriter log, Formula formula) {
-        return NextActions.of(formula, LogWriter.tonerPlan(), log.state());
+        return NextActions.of(formula, LogWriter.tonerPlan(), log.state(), Optional.empty());
     }
 }

@@ -146,7 +146,7 @@ final class BenchView {
             later.add(new Way(words.of(action), work.path() + "/bench" + other.query(), now));
         }
         actions.batch().stream()
-                .filter(action -> !(action instanceof NextAction.Fill) && !(action instanceof NextAction.Decide))
+                .filter(action -> !Wish.of(action, wish.vessel()).isDone())
                 .forEach(action -> later.add(new Way(
                         words.of(action),
                         work.path() + "/bench" + Wish.of(action, wish.vessel()).query(),

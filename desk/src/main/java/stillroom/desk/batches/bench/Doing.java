@@ -8,6 +8,7 @@ enum Doing {
     READY("Another vessel"),
     WEIGH("Weigh"),
     SETTLE("Settle"),
+    OUTSIDE("pH outside its band"),
     BACK("Take back"),
     STEP("Step of the procedure"),
     COMBINE("Combine"),

@@ -4,11 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogWords;
+import stillroom.desk.batches.PhWords;
 import stillroom.desk.shell.Format;
 import stillroom.formulary.batch.BatchEvent.ReadingTaken;
 import stillroom.formulary.batch.Logged;
 import stillroom.formulary.formula.Amount;
 import stillroom.formulary.formula.Line;
+import stillroom.formulary.formula.ReadingKind;
 import stillroom.formulary.plan.Balance;
 import stillroom.formulary.plan.PlannedLine;
 import stillroom.formulary.quantity.Grams;
@@ -48,6 +50,7 @@ final class LineTarget {
                 poured.isZero() ? "" : grams(poured),
                 grams(open),
                 toReading(),
+                readNow(),
                 state(open),
                 DeviationBar.of(line.target().doubleValue(), line.tolerance().doubleValue(), poured.doubleValue()));
     }
@@ -57,7 +60,7 @@ final class LineTarget {
             return "Nothing is in yet.";
         }
         if (line.toReading()) {
-            return grams(poured) + " g are in.";
+            return grams(poured) + " g is in, " + grams(line.target()) + " g expected.";
         }
         if (open.abs().compareTo(line.tolerance()) <= 0) {
             return "Within tolerance.";
@@ -66,12 +69,30 @@ final class LineTarget {
     }
 
     private String toReading() {
-        Optional<Amount.ToReading> amount = work.formula()
+        return amount().map(this::sentence).orElse("");
+    }
+
+    private Optional<Amount.ToReading> amount() {
+        return work.formula()
                 .line(line.lineId())
                 .map(Line::amount)
                 .filter(Amount.ToReading.class::isInstance)
                 .map(Amount.ToReading.class::cast);
-        return amount.map(this::sentence).orElse("");
+    }
+
+    /** Some is in, and nothing was read since. */
+    private String readNow() {
+        int lastPour = work.state().pours().stream()
+                .filter(pour ->
+                        pour.event().lineId().filter(line.lineId()::equals).isPresent())
+                .mapToInt(Logged::number)
+                .max()
+                .orElse(0);
+        return amount().map(Amount.ToReading::reading)
+                .filter(kind -> poured.signum() > 0)
+                .filter(kind -> work.state().readings(kind).stream().noneMatch(read -> read.number() > lastPour))
+                .map(Enum::name)
+                .orElse("");
     }
 
     private String sentence(Amount.ToReading amount) {
@@ -85,6 +106,10 @@ final class LineTarget {
     }
 
     private String lastRead(Amount.ToReading amount) {
+        String standing = amount.reading() == ReadingKind.PH ? PhWords.standing(work) : "";
+        if (!standing.isEmpty()) {
+            return " " + standing;
+        }
         return work.state().readings(amount.reading()).stream()
                 .map(Logged::event)
                 .reduce((earlier, later) -> later)

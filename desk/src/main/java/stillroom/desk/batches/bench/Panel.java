@@ -15,6 +15,7 @@ public sealed interface Panel {
      * @param cautions for the person who handles it
      * @param target none for corrections and free-hand work
      * @param dose what a titration asks for now [g], as shown; empty for nothing
+     * @param standing the last pH and where it should be, for what moves it; else empty
      */
     record Weigh(
             String title,
@@ -29,7 +30,8 @@ public sealed interface Panel {
             List<Choice> balances,
             String balance,
             String meanwhile,
-            String dose)
+            String dose,
+            String standing)
             implements Panel {
         public Weigh {
             cautions = List.copyOf(cautions);
@@ -53,7 +55,8 @@ public sealed interface Panel {
                     balances,
                     balance,
                     meanwhile,
-                    grams);
+                    grams,
+                    standing);
         }
     }
 
@@ -64,6 +67,7 @@ public sealed interface Panel {
      * @param poured what is in already, empty for nothing
      * @param open what is still missing
      * @param toReading what it is added up to, empty for an ordinary line
+     * @param readNow kind of the reading that should come before more is added, empty for none
      * @param state how far it is, one sentence
      */
     record Target(
@@ -73,8 +77,21 @@ public sealed interface Panel {
             String poured,
             String open,
             String toReading,
+            String readNow,
             String state,
             DeviationBar bar) {}
+
+    /**
+     * The pH as last read lies outside the product's band.
+     *
+     * @param ways the advised one first
+     * @param lineId the line that may be accepted as it is, empty where no line is added up to the pH
+     */
+    record Outside(String title, String says, List<BenchPage.Way> ways, String lineId) implements Panel {
+        public Outside {
+            ways = List.copyOf(ways);
+        }
+    }
 
     /**
      * One line, over its target.
@@ -163,8 +180,18 @@ public sealed interface Panel {
         }
     }
 
-    /** Choosing what is added outside the plan. */
-    record Pick(String title, List<BenchPage.Way> purposes, List<BenchPage.Way> likely, List<Group> all, String purpose)
+    /**
+     * Choosing what is added outside the plan.
+     *
+     * @param standing the last pH and where it should be, for what moves it; else empty
+     */
+    record Pick(
+            String title,
+            String standing,
+            List<BenchPage.Way> purposes,
+            List<BenchPage.Way> likely,
+            List<Group> all,
+            String purpose)
             implements Panel {
         public Pick {
             purposes = List.copyOf(purposes);
@@ -208,8 +235,16 @@ public sealed interface Panel {
     /** Reading a weight again. */
     record Again(String title, int entry, String says, String at, boolean early) implements Panel {}
 
-    /** Nothing of the procedure is open here. */
-    record Done(String title, String says, Optional<BenchPage.Way> way) implements Panel {}
+    /**
+     * Nothing of the procedure is open here.
+     *
+     * @param ways on, the advised one first
+     */
+    record Done(String title, String says, List<BenchPage.Way> ways) implements Panel {
+        public Done {
+            ways = List.copyOf(ways);
+        }
+    }
 
     /** One lot to pour from. */
     record LotChoice(String code, String words, String doubt) {}

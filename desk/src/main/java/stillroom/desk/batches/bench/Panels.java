@@ -44,6 +44,7 @@ final class Panels {
             case READY -> ready();
             case WEIGH -> new Weighing(work, wish.vessel()).line(line(), meanwhile);
             case SETTLE -> new Weighing(work, wish.vessel()).over(line());
+            case OUTSIDE -> outside();
             case BACK -> new Weighing(work, wish.vessel()).back(wish.get("material"));
             case STEP -> step();
             case COMBINE -> combine();
@@ -178,29 +179,54 @@ final class Panels {
         if (freeHand && work.state().fills().isEmpty() && work.state().rest().isEmpty()) {
             return new Picking(work, wish.vessel()).freeHand();
         }
-        String says = actions.vessels().getOrDefault(wish.vessel(), List.of()).stream()
-                .findFirst()
-                .filter(NextAction.WaitFor.class::isInstance)
-                .map(wait -> new ActionWords(work).of(wait) + ": an earlier phase stands there and is not finished.")
-                .orElse("Nothing of the procedure is open in " + wish.vessel()
-                        + ". Read, correct, let it rest, or fill.");
-        return new Panel.Done("What next", says, wayOn());
+        return new Panel.Done("What next", says(), waysOn());
     }
 
-    private Optional<Way> wayOn() {
-        for (NextAction action : actions.batch()) {
-            String words = new ActionWords(work).of(action);
-            if (action instanceof NextAction.Fill || action instanceof NextAction.Decide) {
-                return Optional.of(new Way(words, work.path() + "/fill", false));
-            }
-            return Optional.of(new Way(
-                    words,
-                    work.path() + "/bench" + Wish.of(action, wish.vessel()).query(),
-                    false));
-        }
+    /** Where it was corrected meanwhile, what comes next instead. */
+    private Panel outside() {
         return actions.next(wish.vessel())
-                .filter(NextAction.WaitFor.class::isInstance)
-                .map(wait -> ((NextAction.WaitFor) wait).vessel())
-                .map(other -> new Way("To " + other, work.path() + "/bench?vessel=" + Wish.coded(other), false));
+                .filter(NextAction.Correct.class::isInstance)
+                .map(NextAction.Correct.class::cast)
+                .<Panel>map(correct -> new OutsidePh(work, wish.vessel()).panel(correct))
+                .orElseGet(this::done);
+    }
+
+    private String says() {
+        Optional<NextAction> next = actions.next(wish.vessel());
+        if (next.isPresent()) {
+            return new ActionWords(work).of(next.get())
+                    + (next.get() instanceof NextAction.WaitFor
+                            ? ": an earlier phase stands there and is not finished."
+                            : ".");
+        }
+        boolean restFirst = actions.batch().stream().anyMatch(NextAction.LetRest.class::isInstance);
+        return restFirst
+                ? "All is in, and the pH lies in its band. It may move overnight: let it rest and look again before you fill."
+                : "Nothing of the procedure is open in " + wish.vessel() + ". Read, correct, let it rest, or fill.";
+    }
+
+    private List<Way> waysOn() {
+        List<Way> ways = new ArrayList<>();
+        actions.next(wish.vessel())
+                .map(action -> action instanceof NextAction.WaitFor wait
+                        ? new Way(
+                                "To " + wait.vessel(),
+                                work.path() + "/bench?vessel=" + Wish.coded(wait.vessel()),
+                                false)
+                        : way(action))
+                .ifPresent(ways::add);
+        actions.batch().stream().map(this::way).forEach(ways::add);
+        return ways;
+    }
+
+    private Way way(NextAction action) {
+        String words = new ActionWords(work).of(action);
+        if (action instanceof NextAction.Fill || action instanceof NextAction.Decide) {
+            return new Way(words, work.path() + "/fill", false);
+        }
+        String query = action instanceof NextAction.LetRest
+                ? Wish.query(wish.vessel(), Doing.REST)
+                : Wish.of(action, wish.vessel()).query();
+        return new Way(words, work.path() + "/bench" + query, false);
     }
 }

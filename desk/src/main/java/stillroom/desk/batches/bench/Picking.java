@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogWords;
+import stillroom.desk.batches.PhWords;
 import stillroom.desk.batches.bench.BenchPage.Way;
 import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Format;
@@ -36,12 +37,14 @@ final class Picking {
                         work.path() + "/bench" + Wish.query(vessel, Doing.CORRECT, "purpose", one.name()),
                         one == purpose))
                 .toList();
-        return new Panel.Pick("Correct what is in " + vessel, purposes, likely(purpose), all(), purpose.name());
+        String standing = Purposes.movesPh(purpose) ? PhWords.standing(work) : "";
+        return new Panel.Pick(
+                "Correct what is in " + vessel, standing, purposes, likely(purpose), all(), purpose.name());
     }
 
     /** Free hand: everything may come next. */
     Panel.Pick freeHand() {
-        return new Panel.Pick("Add to " + vessel, List.of(), likely(Purpose.LINE), all(), Purpose.LINE.name());
+        return new Panel.Pick("Add to " + vessel, "", List.of(), likely(Purpose.LINE), all(), Purpose.LINE.name());
     }
 
     /** Those of the formula first, then those on the shelf. */

@@ -46,6 +46,10 @@ final class Purposes {
                 : Purpose.CORRECTION_OTHER;
     }
 
+    static boolean movesPh(Purpose purpose) {
+        return purpose == Purpose.CORRECTION_ACID || purpose == Purpose.CORRECTION_BASE;
+    }
+
     /** Whether a material is the first thing one would think of for this. */
     static boolean serves(Purpose purpose, Material card) {
         return families(purpose).contains(card.family());

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.Cards;
+import stillroom.desk.batches.PhWords;
 import stillroom.desk.shell.Choice;
 import stillroom.formulary.batch.BatchEvent.Poured;
 import stillroom.formulary.batch.BatchEvent.Purpose;
@@ -47,6 +48,7 @@ final class Weighing {
                 balanceChoices(),
                 line.balance(),
                 meanwhile,
+                "",
                 "");
     }
 
@@ -65,7 +67,8 @@ final class Weighing {
                 balanceChoices(),
                 lastBalance(),
                 meanwhile,
-                "");
+                "",
+                Purposes.movesPh(purpose) ? PhWords.standing(work) : "");
     }
 
     Panel.Settle over(PlannedLine line) {

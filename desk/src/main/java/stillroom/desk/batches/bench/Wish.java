@@ -33,6 +33,11 @@ record Wish(Optional<Doing> doing, String vessel, Map<String, String> about) {
         return about.getOrDefault(field, "");
     }
 
+    /** Whether nothing in particular is asked for. */
+    boolean isDone() {
+        return doing.filter(Doing.DONE::equals).isPresent();
+    }
+
     Wish in(String otherVessel) {
         return new Wish(doing, otherVessel, about);
     }
@@ -66,6 +71,12 @@ record Wish(Optional<Doing> doing, String vessel, Map<String, String> about) {
         }
         if (action instanceof NextAction.AddToReading add) {
             return wish(Doing.WEIGH, vessel, Map.of("line", add.line().lineId()));
+        }
+        if (action instanceof NextAction.Correct) {
+            return wish(Doing.OUTSIDE, vessel, Map.of());
+        }
+        if (action instanceof NextAction.ReadPh) {
+            return wish(Doing.READ, vessel, Map.of("kind", "PH"));
         }
         if (action instanceof NextAction.DoStep step) {
             return wish(Doing.STEP, vessel, Map.of("step", step.step().id()));

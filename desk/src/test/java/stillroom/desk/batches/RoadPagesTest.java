@@ -99,6 +99,47 @@ class RoadPagesTest {
     }
 
     @Test
+    void aLineToAReadingAndItsCorrectionsAreOneRow() {
+        make();
+        bench.act(
+                batch,
+                Map.of(
+                        "act",
+                        "weigh",
+                        "vessel",
+                        "Kettle",
+                        "material",
+                        LotionBench.ACID,
+                        "purpose",
+                        "CORRECTION_ACID",
+                        "mass",
+                        "0.3",
+                        "lot",
+                        "A-1",
+                        "balance",
+                        "Fine scale"));
+        String made = page("/as-made");
+        String row = made.substring(made.indexOf("<th scope=\"row\">Lactic acid 80 %"));
+        row = row.substring(0, row.indexOf("</tr>"));
+        assertThat(row)
+                .contains("up to the reading", "<td class=\"number\">1.5</td><td class=\"number\"></td>")
+                .contains("1.5<br><span class=\"soft small\">expected</span>");
+        assertThat(made).doesNotContain("beyond the plan");
+    }
+
+    @Test
+    void aPhThatWasReadIsNotCalledComputed() {
+        make();
+        assertThat(page("/as-made"))
+                .contains("pH, as read", "5.05 to 5.15", "pH, expected")
+                .doesNotContain("computed");
+        String onPhPage = page("/ph?vessel=Kettle");
+        assertThat(onPhPage).contains("By what is in it one expects pH ");
+        String expected = onPhPage.substring(onPhPage.indexOf("one expects pH ") + 15);
+        assertThat(page("/as-made")).contains(">" + expected.substring(0, expected.indexOf(" (")) + " <small>");
+    }
+
+    @Test
     void whatWasMadeBecomesANewVersionOnceHoweverOftenItIsSent() {
         make();
         assertThat(page("/as-made/carry")).contains("q.s. to 100", "Begin the new version", "up to the pH");

@@ -111,6 +111,7 @@ final class MadeReckoning {
     private String idOf(Content content) {
         return content.lineId()
                 .filter(id -> materialOf(id).map(content.materialKey()::equals).orElse(true))
+                .or(() -> lineToReading(content))
                 .orElseGet(() -> "made-" + content.materialKey()
                         + (content.purpose() == Purpose.LINE
                                 ? ""
@@ -119,6 +120,18 @@ final class MadeReckoning {
                                                 .name()
                                                 .toLowerCase(Locale.ROOT)
                                                 .replace('_', '-')));
+    }
+
+    /** A correction with the material of a line that is added up to a reading is that line's. */
+    private Optional<String> lineToReading(Content content) {
+        if (content.purpose() == Purpose.LINE) {
+            return Optional.empty();
+        }
+        return state.plan().stream()
+                .flatMap(plan -> plan.lines().stream())
+                .filter(line -> line.toReading() && line.materialKey().equals(content.materialKey()))
+                .map(PlannedLine::lineId)
+                .findFirst();
     }
 
     private Optional<String> materialOf(String lineId) {

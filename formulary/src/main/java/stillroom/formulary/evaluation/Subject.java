@@ -38,4 +38,9 @@ public record Subject(
             Optional<Interval> measuredPh) {
         this(brief, portions, phases, waterLostFraction, measuredPh, List.of());
     }
+
+    /** The same as if its pH had not been read: what the composition alone lets one expect. */
+    public Subject unread() {
+        return new Subject(brief, portions, phases, waterLostFraction, Optional.empty(), found);
+    }
 }

@@ -18,6 +18,7 @@ import stillroom.formulary.formula.ProductType;
 import stillroom.formulary.formula.ReadingKind;
 import stillroom.formulary.plan.PlannedLine;
 import stillroom.formulary.plan.Workbench;
+import stillroom.formulary.quantity.Grams;
 import stillroom.formulary.quantity.Interval;
 import stillroom.formulary.quantity.Percent;
 import stillroom.formulary.quantity.PercentRange;
@@ -30,7 +31,7 @@ class AsMadeTest {
             MadeLine one = made.line(line.lineId()).orElseThrow();
             assertThat(one.actual()).isEqualTo(line.target());
             assertThat(one.made()).isEqualTo(line.asked());
-            assertThat(one.deviationPercent().orElseThrow()).isEqualByComparingTo("0");
+            assertThat(one.deviationPercent().orElse(BigDecimal.ZERO)).isEqualByComparingTo("0");
         }
         assertThat(made.deviations()).isEmpty();
         assertThat(made.product()).isEqualTo(g("1000"));
@@ -56,6 +57,45 @@ class AsMadeTest {
         assertThat(line.deviationPercent().orElseThrow()).isEqualByComparingTo("10");
         assertThat(line.withinTolerance()).isFalse();
         assertThat(made(log).deviations()).extracting(MadeLine::lineId).containsExactly("w", "h", "s", "p");
+    }
+
+    @Test
+    void aLineToAReadingAndCorrectionsWithItsMaterialAreOneLineWithoutADeviation() {
+        LogWriter log = LogWriter.toner()
+                .everyLineAsPlanned("beaker")
+                .pour("beaker", "", "acid-1", g("1.3"), Purpose.CORRECTION_ACID);
+        AsMade made = made(log);
+        MadeLine acid = made.line("c").orElseThrow();
+        assertThat(acid.actual()).isEqualTo(acid.target().orElseThrow().plus(g("1.3")));
+        assertThat(acid.deviationPercent()).isEmpty();
+        assertThat(made.lines()).extracting(MadeLine::materialKey).containsOnlyOnce("acid-1");
+        assertThat(made.lines()).extracting(MadeLine::lineId).containsExactly("w", "h", "s", "p", "c");
+        // what was added is still what the lines add up to
+        assertThat(Grams.sum(made.lines().stream().map(MadeLine::actual).toList()))
+                .isEqualTo(made.added());
+    }
+
+    @Test
+    void halvesOfATenthOfAPercentAreRoundedAwayFromZero() {
+        assertThat(off("4", "4.01")).isEqualByComparingTo("0.3"); // 0.25 %
+        assertThat(off("4", "3.99")).isEqualByComparingTo("-0.3");
+        assertThat(off("2000", "2001")).isEqualByComparingTo("0.1"); // 0.05 %
+        assertThat(off("3", "3.01")).isEqualByComparingTo("0.3"); // 0.333 %
+    }
+
+    private static BigDecimal off(String target, String actual) {
+        return new MadeLine(
+                        "l",
+                        "a",
+                        "water",
+                        Optional.of(g(target)),
+                        Optional.of(g("1")),
+                        Optional.empty(),
+                        g(actual),
+                        Percent.of("1"),
+                        false)
+                .deviationPercent()
+                .orElseThrow();
     }
 
     @Test

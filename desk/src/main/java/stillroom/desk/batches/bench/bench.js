@@ -9,8 +9,13 @@ function shown(grams) {
   return String(Number(grams.toFixed(4))).replace('-', '\u2212');
 }
 
+// To a tenth, halves away from zero, as the page of what was made and the record round it.
+function percent(off, target) {
+  return (Math.round(Math.abs(off) / target * 1000 + 1e-9) / 10).toFixed(1);
+}
+
 function words(off, tolerance, target) {
-  const share = target > 0 ? ` (${off < 0 ? '\u2212' : '+'}${(Math.abs(off) / target * 100).toFixed(1)} %)` : '';
+  const share = target > 0 ? ` (${off < 0 ? '\u2212' : '+'}${percent(off, target)} %)` : '';
   if (Math.abs(off) <= tolerance + 1e-9) {
     return `Within tolerance: ${off < 0 ? '\u2212' : '+'}${shown(Math.abs(off))} g${share}.`;
   }

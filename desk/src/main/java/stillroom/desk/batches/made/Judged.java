@@ -14,6 +14,7 @@ import stillroom.formulary.evaluation.Outcome;
 /**
  * A judgement as the page shows it.
  *
+ * @param figures what is known; a pH that was read is never called computed
  * @param notKnown figures that are not known, each with the reason
  * @param law as of when and for which market
  */
@@ -28,6 +29,23 @@ public record Judged(List<Shown> figures, List<String> notKnown, List<Finding> f
     public record Shown(String name, String value, String unit) {}
 
     static Judged of(Evaluation evaluation) {
+        return of(evaluation, evaluation, List.of());
+    }
+
+    /**
+     * What was judged by the pH that was read; beside it stands what the composition alone lets one expect.
+     *
+     * @param unread the same, judged without the reading
+     */
+    static Judged read(Evaluation evaluation, Evaluation unread) {
+        List<Shown> read = evaluation
+                .figures()
+                .ph()
+                .match(figure -> List.of(shown("pH, as read", figure, 2, "")), because -> List.of());
+        return of(evaluation, unread, read);
+    }
+
+    private static Judged of(Evaluation evaluation, Evaluation unread, List<Shown> read) {
         Figures figures = evaluation.figures();
         List<Shown> shown = new ArrayList<>();
         List<String> notKnown = new ArrayList<>();
@@ -35,7 +53,8 @@ public record Judged(List<Shown> figures, List<String> notKnown, List<Finding> f
         Map<String, Figure> active = new TreeMap<>();
         figures.activeMatterPercent().forEach((charge, figure) -> active.put(Format.words(charge), figure));
         active.forEach((charge, figure) -> shown.add(shown("Active, " + charge, figure, 1, "%")));
-        add("pH, computed", figures.ph(), 1, "", shown, notKnown);
+        shown.addAll(read);
+        add("pH, expected", unread.figures().ph(), 1, "", shown, notKnown);
         add("Cost per 100 g", figures.costPer100g(), 2, "", shown, notKnown);
         String law = "Law as recorded on " + Format.day(evaluation.lawRecordedOn()) + ", market " + evaluation.market()
                 + ".";

@@ -32,7 +32,8 @@ public record MadePage(
     /**
      * One line.
      *
-     * @param state "within", "off", "explained", "not weighed" or "beyond the plan"
+     * @param expected whether what is planned was only expected, because it is added up to a reading
+     * @param state "within", "off", "explained", "not weighed", "up to the reading" or "beyond the plan"
      * @param because the explanation, where the line was accepted as it is
      */
     public record LineMade(
@@ -43,6 +44,7 @@ public record MadePage(
             String deviationPercent,
             String asked,
             String made,
+            boolean expected,
             String state,
             String because) {}
 

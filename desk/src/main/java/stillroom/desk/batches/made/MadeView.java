@@ -16,6 +16,8 @@ import stillroom.formulary.batch.AsMade;
 import stillroom.formulary.batch.Drawn;
 import stillroom.formulary.batch.MadeLine;
 import stillroom.formulary.batch.Yield;
+import stillroom.formulary.evaluation.Evaluation;
+import stillroom.formulary.evaluation.Subject;
 import stillroom.formulary.quantity.Grams;
 
 /** Puts the page of what was made together. */
@@ -54,8 +56,12 @@ final class MadeView {
         if (made.added().signum() <= 0) {
             return Optional.empty();
         }
-        return Optional.of(Judged.of(Judgement.of(
-                work.desk(), made.subject(work.product().brief(), work.formula(), work.state()), work.book())));
+        Subject subject = made.subject(work.product().brief(), work.formula(), work.state());
+        Evaluation evaluation = Judgement.of(work.desk(), subject, work.book());
+        if (subject.measuredPh().isEmpty()) {
+            return Optional.of(Judged.of(evaluation));
+        }
+        return Optional.of(Judged.read(evaluation, Judgement.of(work.desk(), subject.unread(), work.book())));
     }
 
     private LineMade line(MadeLine line) {
@@ -63,10 +69,14 @@ final class MadeView {
                 work.cards().name(line.materialKey()),
                 line.target().map(Masses::shown).orElse(""),
                 Masses.shown(line.actual()),
-                line.target().map(target -> signed(line.actual().minus(target))).orElse(""),
+                line.target()
+                        .filter(target -> !line.toReading())
+                        .map(target -> signed(line.actual().minus(target)))
+                        .orElse(""),
                 line.deviationPercent().map(MadeView::signedPercent).orElse(""),
                 line.asked().map(asked -> Format.percent(asked, decimals)).orElse(""),
                 Format.decimal(line.made().value(), decimals),
+                line.toReading() && line.target().isPresent(),
                 state(line),
                 work.state().accepted().getOrDefault(line.lineId(), ""));
     }

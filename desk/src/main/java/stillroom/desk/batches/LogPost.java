@@ -114,7 +114,10 @@ public final class LogPost {
                         .toList()
                 : List.of();
         return new BenchFacts(
-                work.desk().ledger().equipment().balances(), lots, work.desk().today());
+                work.desk().ledger().equipment().balances(),
+                lots,
+                work.book(),
+                work.desk().today());
     }
 
     /** Two tablets may weigh the same line: what the other wrote is shown before this is written as well. */

@@ -64,12 +64,12 @@ final class BenchDay {
         this.by = by;
         List<Balance> balances = ledger.equipment().balances();
         List<StockedLot> lots = ledger.lots().all();
-        this.facts = new BenchFacts(balances, lots.stream().map(StockedLot::lot).toList(), batch.openedOn());
         List<LotStock> shelf = lots.stream()
                 .filter(lot -> lot.lot().state() != Lot.State.USED_UP)
                 .map(lot -> new LotStock(lot.lot(), lot.onHand()))
                 .toList();
         MaterialBook book = ledger.materials().book(version.cards());
+        this.facts = new BenchFacts(balances, lots.stream().map(StockedLot::lot).toList(), book, batch.openedOn());
         Brief brief =
                 ledger.products().product(version.productId()).orElseThrow().brief();
         this.plan = new Planner(book, new Bench(balances, shelf, Tolerances.USUAL), batch.openedOn())

@@ -16,6 +16,7 @@ import stillroom.formulary.batch.AsMade;
 import stillroom.formulary.batch.BatchEvent.Decided;
 import stillroom.formulary.batch.BatchEvent.Poured;
 import stillroom.formulary.batch.BatchState;
+import stillroom.formulary.batch.HotPour;
 import stillroom.formulary.batch.LogEntry;
 import stillroom.formulary.batch.Logged;
 import stillroom.formulary.batch.MadeLine;
@@ -117,6 +118,24 @@ final class RecordSheet {
     }
 
     private List<String> deviations() {
+        List<String> deviations = new ArrayList<>(offTarget());
+        made.hotPours().stream().map(this::hot).forEach(deviations::add);
+        return deviations;
+    }
+
+    private String hot(HotPour hot) {
+        Logged<Poured> pour = hot.pour();
+        String accepted = pour.event()
+                .lineId()
+                .map(id -> state.accepted().getOrDefault(id, ""))
+                .orElse("");
+        String note = pour.event().note();
+        String why = accepted.isBlank() ? "No reason is given." : "Reason: " + accepted;
+        return work.cards().name(pour.event().materialKey()) + ": " + hot.says() + " (entry " + pour.number() + "). "
+                + (note.isBlank() ? why : "Note: " + note);
+    }
+
+    private List<String> offTarget() {
         return made.deviations().stream()
                 .map(line -> work.cards().name(line.materialKey()) + ": asked "
                         + line.target().map(RecordSheet::g).orElse("nothing") + ", weighed " + g(line.actual()) + ". "

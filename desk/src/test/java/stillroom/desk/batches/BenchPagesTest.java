@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -126,6 +127,36 @@ class BenchPagesTest {
         assertThat(bench.weigh(batch, "Beaker", "l3", "60", "").status()).isEqualTo(303);
         assertThat(screen("?vessel=Beaker")).contains("(lot not booked)");
         assertThat(bench.weigh(batch, "Beaker", "l4", "20", "G-soon").body()).contains("G-soon is another material");
+    }
+
+    @Test
+    void whatDoesNotBearTheHeatOfTheVesselNeedsAReason() {
+        bench.readyBoth(batch);
+        bench.act(batch, Map.of("act", "read", "kind", "TEMPERATURE", "vessel", "Kettle", "value", "75"));
+        Map<String, String> urea = Map.of(
+                "act",
+                "weigh",
+                "do",
+                "correct",
+                "vessel",
+                "Kettle",
+                "material",
+                "urea",
+                "purpose",
+                "CORRECTION_OTHER",
+                "mass",
+                "5",
+                "balance",
+                "Kitchen scale");
+        Answer hot = bench.act(batch, urea);
+        assertThat(hot.status()).isEqualTo(422);
+        assertThat(hot.body()).contains("Kettle was last seen at 75 °C, and this bears 40 °C", "note-problem");
+
+        Map<String, String> reasoned = new HashMap<>(urea);
+        reasoned.put("note", "a trial of what the heat does to it");
+        assertThat(bench.act(batch, reasoned).status()).isEqualTo(303);
+        bench.act(batch, Map.of("act", "read", "kind", "TEMPERATURE", "vessel", "Kettle", "value", "38"));
+        assertThat(bench.act(batch, urea).status()).isEqualTo(303);
     }
 
     @Test

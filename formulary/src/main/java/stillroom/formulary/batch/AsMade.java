@@ -21,14 +21,22 @@ import stillroom.formulary.quantity.Percent;
  * @param added everything put in, exact [g]
  * @param product in vessels, filled and retained, as a balance would show it [g]
  * @param evaporated lost from the product
+ * @param hotPours what went in hotter than it bears
  */
-public record AsMade(List<MadeLine> lines, List<MadeLot> lots, Grams added, Grams product, Evaporated evaporated) {
+public record AsMade(
+        List<MadeLine> lines,
+        List<MadeLot> lots,
+        Grams added,
+        Grams product,
+        Evaporated evaporated,
+        List<HotPour> hotPours) {
     /** Phase of what no line asked for. */
     public static final String CORRECTIONS = "corrections";
 
     public AsMade {
         lines = List.copyOf(lines);
         lots = List.copyOf(lots);
+        hotPours = List.copyOf(hotPours);
     }
 
     /**

@@ -19,6 +19,7 @@ final class BatchFold implements BatchEventCases<BatchFold> {
     private final Map<String, Vessel> vessels = new LinkedHashMap<>();
     private final List<Content> inputs = new ArrayList<>();
     private final List<Logged<BatchEvent.Poured>> pours = new ArrayList<>();
+    private final Map<Integer, Double> pourCelsius = new LinkedHashMap<>();
     private final List<Logged<BatchEvent.ReadAgain>> readAgain = new ArrayList<>();
     private final Map<String, String> accepted = new LinkedHashMap<>();
     private final List<Logged<BatchEvent.StepDone>> steps = new ArrayList<>();
@@ -74,6 +75,7 @@ final class BatchFold implements BatchEventCases<BatchFold> {
                 List.copyOf(vessels.values()),
                 inputs,
                 pours,
+                pourCelsius,
                 readAgain,
                 accepted,
                 steps,
@@ -160,6 +162,7 @@ final class BatchFold implements BatchEventCases<BatchFold> {
     public BatchFold poured(BatchEvent.Poured event) {
         begun = true;
         pours.add(logged(event));
+        vessel(event.vessel()).celsius().ifPresent(celsius -> pourCelsius.put(entry.number(), celsius));
         comesIn(
                 event.vessel(),
                 new Content(

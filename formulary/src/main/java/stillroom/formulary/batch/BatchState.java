@@ -26,6 +26,7 @@ import stillroom.formulary.quantity.Grams;
  * @param struck numbers of the entries that do not count
  * @param vessels in the order in which they came up
  * @param inputs all that ever came in, as added
+ * @param pourCelsius by number of a weighing, how warm its vessel was last seen before it [degrees Celsius]
  * @param readAgain second looks at a weight, in order
  * @param accepted by line id, why a line stays as it is
  * @param timers those still running or run out, not stopped
@@ -42,6 +43,7 @@ public record BatchState(
         List<Vessel> vessels,
         List<Content> inputs,
         List<Logged<Poured>> pours,
+        Map<Integer, Double> pourCelsius,
         List<Logged<ReadAgain>> readAgain,
         Map<String, String> accepted,
         List<Logged<StepDone>> steps,
@@ -60,6 +62,7 @@ public record BatchState(
         vessels = List.copyOf(vessels);
         inputs = List.copyOf(inputs);
         pours = List.copyOf(pours);
+        pourCelsius = Map.copyOf(pourCelsius);
         readAgain = List.copyOf(readAgain);
         accepted = Map.copyOf(accepted);
         steps = List.copyOf(steps);

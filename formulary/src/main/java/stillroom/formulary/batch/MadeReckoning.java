@@ -33,7 +33,8 @@ final class MadeReckoning {
 
     AsMade asMade() {
         Grams added = Grams.sum(state.inputs().stream().map(Content::mass).toList());
-        return new AsMade(lines(), lots(), added, product.net(), new Evaporation(book).of(product));
+        return new AsMade(
+                lines(), lots(), added, product.net(), new Evaporation(book).of(product), HotPour.of(state, book));
     }
 
     /** Where no product is left (all handed over, say), the make of the batch is that of everything. */

@@ -1,6 +1,5 @@
 package stillroom.formulary.batch;
 
-import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,10 +26,9 @@ public final class PourCautions {
     }
 
     private static Optional<String> tooHot(Vessel vessel, Material material) {
-        return vessel.celsius()
-                .flatMap(now -> material.maxCelsius()
-                        .filter(limit -> now > limit)
-                        .map(limit -> "Wait: " + whole(now) + " °C, limit " + whole(limit) + " °C."));
+        return HotPour.limitBelow(vessel.celsius(), material)
+                .map(limit -> "Wait: " + HotPour.whole(vessel.celsius().orElseThrow()) + " °C, limit "
+                        + HotPour.whole(limit) + " °C.");
     }
 
     private static Optional<String> fire(Vessel vessel, Material material, MaterialBook book) {
@@ -53,9 +51,5 @@ public final class PourCautions {
                 .filter(capacity -> after.compareTo(capacity) > 0)
                 .map(capacity -> vessel.name() + " holds " + capacity + " g; with this it would be "
                         + new Grams(after.value().setScale(1, RoundingMode.HALF_EVEN)) + " g.");
-    }
-
-    private static String whole(double celsius) {
-        return BigDecimal.valueOf(celsius).setScale(0, RoundingMode.HALF_UP).toPlainString();
     }
 }

@@ -16,6 +16,7 @@ record PourRules(BatchState state, BenchFacts facts, VesselRules vessels) {
         List<Problem> problems = new ArrayList<>(vessels.inUse("vessel", event.vessel()));
         problems.addAll(mass(event));
         problems.addAll(line(event));
+        problems.addAll(heat(event));
         event.lot().ifPresent(code -> problems.addAll(lot(event, code)));
         return problems;
     }
@@ -45,6 +46,24 @@ record PourRules(BatchState state, BenchFacts facts, VesselRules vessels) {
                         "Only " + VesselRules.shown(held) + " g of it is in " + event.vessel()
                                 + "; more cannot be taken back."))
                 : List.of();
+    }
+
+    private List<Problem> heat(BatchEvent.Poured event) {
+        if (event.mass().signum() <= 0 || !event.note().isBlank()) {
+            return List.of();
+        }
+        Optional<Double> celsius = state.vessel(event.vessel()).flatMap(Vessel::celsius);
+        return facts
+                .book()
+                .material(event.materialKey())
+                .flatMap(card -> HotPour.limitBelow(celsius, card))
+                .map(limit -> new Problem(
+                        "note",
+                        event.vessel() + " was last seen at " + HotPour.whole(celsius.orElseThrow())
+                                + " °C, and this bears " + HotPour.whole(limit)
+                                + " °C. Let it cool and log the temperature, or say here why it goes in all the same."))
+                .stream()
+                .toList();
     }
 
     private List<Problem> line(BatchEvent.Poured event) {

@@ -79,7 +79,16 @@ public record ReleaseGate(String name, boolean met, String says) {
 
     /** A deviation is explained by accepting the line, or by the note of one of its pours. */
     private static ReleaseGate deviations(BatchState state, AsMade made) {
-        List<String> open = made.deviations().stream()
+        List<String> open = new ArrayList<>(offTarget(state, made));
+        made.hotPours().stream()
+                .filter(hot -> !hot.explained(state))
+                .map(hot -> hot.pour().event().materialKey() + " (" + hot.says() + ")")
+                .forEach(open::add);
+        return listed("deviations", open, "Every deviation is explained.", "Not explained");
+    }
+
+    private static List<String> offTarget(BatchState state, AsMade made) {
+        return made.deviations().stream()
                 .map(MadeLine::lineId)
                 .filter(id -> !state.accepted().containsKey(id))
                 .filter(id -> state.pours().stream()
@@ -88,7 +97,6 @@ public record ReleaseGate(String name, boolean met, String says) {
                                 && !pour.note().isBlank()))
                 .map(id -> made.line(id).map(MadeLine::materialKey).orElse(id))
                 .toList();
-        return listed("deviations", open, "Every deviation is explained.", "Not explained");
     }
 
     private static ReleaseGate steps(BatchState state, Formula formula) {

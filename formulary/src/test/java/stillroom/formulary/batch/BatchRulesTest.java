@@ -26,6 +26,7 @@ class BatchRulesTest {
                     Workbench.lot("H3", "humectant-1", Lot.State.QUARANTINE, ""),
                     Workbench.lot("H4", "humectant-1", Lot.State.USED_UP, ""),
                     Workbench.lot("S1", "salt-1", Lot.State.RELEASED, "")),
+            Workbench.BOOK,
             Workbench.TODAY);
 
     @Test

@@ -5,10 +5,14 @@ import static stillroom.formulary.plan.Workbench.g;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import stillroom.formulary.batch.BatchEvent.Purpose;
+import stillroom.formulary.formula.Brief;
 import stillroom.formulary.formula.Formula;
+import stillroom.formulary.formula.ProductType;
 import stillroom.formulary.material.StarterLibrary;
+import stillroom.formulary.plan.Workbench;
 
 /** The bench with the starter library's real cards. */
 class StarterBenchTest {
@@ -40,6 +44,52 @@ class StarterBenchTest {
         assertThat(cautions(warm, "aloe-juice")).contains("Wait: 62 °C, limit 50 °C.");
         assertThat(cautions(warm, "ethanol-96")).anyMatch(says -> says.startsWith("Fire: alcohol into a warm vessel."));
         assertThat(cautions(warm, "glycerin-99")).noneMatch(says -> says.startsWith("Fire") || says.startsWith("Wait"));
+    }
+
+    @Test
+    void aPourHotterThanTheMaterialBearsNeedsAReason() {
+        LogWriter log = LogWriter.toner().pour("beaker", "w", "water", "954").step("beaker", "a1", 62.4);
+        assertThat(BatchRules.problems(log.state(), aloe(""), FACTS))
+                .singleElement()
+                .satisfies(problem -> {
+                    assertThat(problem.field()).isEqualTo("note");
+                    assertThat(problem.sentence()).contains("beaker was last seen at 62 °C, and this bears 50 °C");
+                });
+        assertThat(BatchRules.problems(log.state(), aloe("its gel is wanted stiff"), FACTS))
+                .isEmpty();
+
+        log.add(aloe(""));
+        assertThat(deviations(log)).endsWith(", aloe-juice (poured at 62 °C, limit 50 °C).");
+        assertThat(deviations(new LogWriter().vessel("beaker").add(aloe("")))).startsWith("Every deviation");
+        log.add(new BatchEvent.Struck(log.log().size(), "the wrong bottle"))
+                .step("beaker", "a1", 45)
+                .add(aloe(""));
+        assertThat(deviations(log)).doesNotContain("aloe");
+    }
+
+    private static final BenchFacts FACTS = new BenchFacts(List.of(), List.of(), BOOK, Workbench.TODAY);
+
+    private static BatchEvent aloe(String note) {
+        return new BatchEvent.Poured(
+                "beaker",
+                Optional.empty(),
+                "aloe-juice",
+                Optional.empty(),
+                g("20"),
+                Purpose.CORRECTION_OTHER,
+                "bench balance",
+                "",
+                note);
+    }
+
+    private static String deviations(LogWriter log) {
+        BatchState state = log.state();
+        AsMade made = AsMade.of(state, Formula.EMPTY, BOOK);
+        Brief brief = Brief.of(ProductType.TONER);
+        return ReleaseGate.of(state, made, Formula.EMPTY, brief, List.of()).stream()
+                .filter(gate -> gate.name().equals("deviations"))
+                .map(ReleaseGate::says)
+                .collect(Collectors.joining());
     }
 
     @Test

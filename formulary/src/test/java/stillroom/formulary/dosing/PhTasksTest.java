@@ -215,7 +215,7 @@ class PhTasksTest {
     void theLogRefusesASampleLargerThanTheBatchAndTheSameAdditionTwice() {
         benzoate().sample("50", "5").read(3, "0", 7.6);
         BatchState state = BatchState.of(log);
-        BenchFacts facts = new BenchFacts(List.of(), List.of(), LocalDate.of(2026, 11, 25));
+        BenchFacts facts = new BenchFacts(List.of(), List.of(), BOOK, LocalDate.of(2026, 11, 25));
         assertThat(BatchRules.problems(
                         state,
                         new BatchEvent.TitrationBegun(

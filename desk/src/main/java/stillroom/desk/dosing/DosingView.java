@@ -49,6 +49,8 @@ final class DosingView {
             "high",
             "reserve");
 
+    private static final double ROUNDING = 1e-9;
+
     private final BatchWork work;
     private final Input input;
     private final AcidConstants acids;
@@ -111,7 +113,17 @@ final class DosingView {
                 dose.dose().map(one -> new Consequences(work, session, ask).of(one)),
                 new EarlierBatches(work).rows(),
                 cautions(dose),
-                new Reserving(work, session, ask).offer(dose.dose()));
+                inBand() || act.equals("reserve")
+                        ? new Reserving(work, session, ask).offer(dose.dose())
+                        : Optional.empty());
+    }
+
+    /** What a correction took is known once the bulk, as it stands, was read within its band. */
+    private boolean inBand() {
+        return session.readNow()
+                .flatMap(reading -> ask.target().map(target -> Math.abs(reading.pH() - target)))
+                .filter(away -> away <= ask.halfBand() + ROUNDING)
+                .isPresent();
     }
 
     private List<Problem> settingsProblems() {

@@ -4,6 +4,7 @@ import java.util.List;
 import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Typed;
+import stillroom.formulary.batch.Batch;
 import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.label.LabelWarning;
 
@@ -46,14 +47,23 @@ public record LabelPage(
         findings = List.copyOf(findings);
     }
 
-    /** The same for a batch: its code on the label, and the file that carries it. */
-    LabelPage forBatch(String code, String file) {
+    /** The same for a batch: its code on the label, the file that carries it, and the form that leads back to it. */
+    LabelPage forBatch(Batch of, String file) {
+        return with(back, backWords, action + "?batch=" + of.id(), file, of.code());
+    }
+
+    /** The same with the way back to the label of a batch. */
+    LabelPage backTo(String label, Batch of) {
+        return with(label, "The label of batch " + of.code(), action + "?batch=" + of.id(), pdf, batch);
+    }
+
+    private LabelPage with(String newBack, String newWords, String newAction, String file, String code) {
         return new LabelPage(
                 frame,
                 about,
-                back,
-                backWords,
-                action,
+                newBack,
+                newWords,
+                newAction,
                 file,
                 typed,
                 languages,

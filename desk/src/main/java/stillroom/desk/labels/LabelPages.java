@@ -31,12 +31,15 @@ final class LabelPages {
 
     private LabelPages() {}
 
-    static LabelPage ofVersion(Desk desk, Context request, LabelView view, Typed typed) {
+    /** @param from the batch from whose label one came; the page then leads back to it */
+    static LabelPage ofVersion(Desk desk, Context request, LabelView view, Typed typed, Optional<Batch> from) {
         String about = view.product().name() + ", version " + view.version().number();
         String here = "/products/" + view.product().id() + "/versions/"
                 + view.version().number();
         Frame frame = desk.frame(request, "Label", Section.PRODUCTS);
-        return page(frame, about, here, "The formula", here, typed, view.label(""), List.of());
+        LabelPage page = page(frame, about, here, "The formula", here, typed, view.label(""), List.of());
+        return from.map(batch -> page.backTo("/batches/" + batch.id() + "/label", batch))
+                .orElse(page);
     }
 
     static LabelPage ofBatch(Desk desk, Context request, LabelView view, Batch batch, BatchState state) {
@@ -54,7 +57,7 @@ final class LabelPages {
                 stored,
                 view.label(batch.code()),
                 view.differences(state));
-        return page.forBatch(batch.code(), "/batches/" + batch.id() + "/label.pdf");
+        return page.forBatch(batch, "/batches/" + batch.id() + "/label.pdf");
     }
 
     private static LabelPage page(
@@ -111,9 +114,14 @@ final class LabelPages {
         list.ifPresent(height -> sentence.append("Letters of the ingredient list at least ")
                 .append(words(height))
                 .append(". "));
-        return sentence.isEmpty()
-                ? "No row for letter heights applies to this content in this market; the list is set at 1.2 mm or more."
-                : sentence.toString().strip();
+        if (sentence.isEmpty()) {
+            sentence.append(
+                    NetContent.read(label.netContent()).isEmpty()
+                            ? "They depend on the net content, which is not entered as a figure with g or ml yet. "
+                            : "For this content no least height by this market's law is on record here; look it up. ");
+            sentence.append("The ingredient list is printed at 1.2 mm or more.");
+        }
+        return sentence.toString().strip();
     }
 
     private static String words(LetterHeights.Height height) {

@@ -25,20 +25,29 @@ public final class LabelRoutes {
     private static void show(Desk desk, Context request) {
         LabelView view = view(desk, request);
         Typed typed = new Typed(LabelForm.values(view.sheet()), java.util.List.of());
-        desk.pages().show(request, "labels/label.jte", LabelPages.ofVersion(desk, request, view, typed));
+        desk.pages()
+                .show(
+                        request,
+                        "labels/label.jte",
+                        LabelPages.ofVersion(desk, request, view, typed, comingFrom(desk, request, view)));
     }
 
     private static void save(Desk desk, Context request) {
         LabelView view = view(desk, request);
+        Optional<Batch> from = comingFrom(desk, request, view);
         Input input = Input.of(request);
         Optional<LabelSheet> sheet = LabelForm.read(input);
         if (sheet.isEmpty()) {
             desk.pages()
-                    .showAgain(request, "labels/label.jte", LabelPages.ofVersion(desk, request, view, input.typed()));
+                    .showAgain(
+                            request,
+                            "labels/label.jte",
+                            LabelPages.ofVersion(desk, request, view, input.typed(), from));
             return;
         }
         desk.ledger().labels().write(view.product().id(), view.version().number(), sheet.get());
-        request.redirect(request.path() + "?did=saved", HttpStatus.SEE_OTHER);
+        String back = from.map(batch -> "&batch=" + batch.id()).orElse("");
+        request.redirect(request.path() + "?did=saved" + back, HttpStatus.SEE_OTHER);
     }
 
     private static void showBatch(Desk desk, Context request) {
@@ -46,6 +55,15 @@ public final class LabelRoutes {
         LabelView view = viewOf(desk, batch);
         BatchState state = BatchState.of(desk.ledger().batches().log(batch.id()));
         desk.pages().show(request, "labels/label.jte", LabelPages.ofBatch(desk, request, view, batch, state));
+    }
+
+    /** The batch of this version from whose label one came, to find the way back. */
+    private static Optional<Batch> comingFrom(Desk desk, Context request, LabelView view) {
+        return Optional.ofNullable(request.queryParam("batch"))
+                .filter(id -> id.matches("\\d{1,18}"))
+                .flatMap(id -> desk.ledger().batches().batch(Long.parseLong(id)))
+                .filter(batch -> batch.productId() == view.product().id()
+                        && batch.version().equals(Optional.of(view.version().number())));
     }
 
     private static LabelView view(Desk desk, Context request) {

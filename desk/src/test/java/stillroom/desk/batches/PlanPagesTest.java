@@ -80,6 +80,8 @@ class PlanPagesTest {
     void shortagesGoOnTheShoppingListAndDoNotBlock() {
         Answer plan = bench.get(PLAN + "?by=mass&mass=1000");
         assertThat(plan.body()).contains("To buy", "Sunflower oil", "80 g");
+        assertThat(plan.body())
+                .contains("Only 40 g are booked in on the shelf; 120 g are needed, so 80 g are missing.");
 
         Answer list = bench.get(PLAN + "/shopping?by=mass&mass=1000");
         assertThat(list.status()).isEqualTo(200);

@@ -146,6 +146,14 @@ class DosingPagesTest {
     }
 
     @Test
+    void theHeadShowsWhichPageOfTheBatchThisIs() {
+        assertThat(bench.page().body())
+                .containsPattern("href=\"/batches/\\d+/ph\" aria-current=\"page\"")
+                .containsOnlyOnce("/ph\" aria-current=\"page\"");
+        assertThat(bench.desk().get("/assets/dosing/dosing.css").body()).contains("/assets/batches/batches.css");
+    }
+
+    @Test
     void theLastTimesStandBeside() {
         bench.earlierBatch();
         assertThat(bench.page().body()).contains("261101-1").contains("pH 8.10 to 5.02, 1 addition");
@@ -154,7 +162,12 @@ class DosingPagesTest {
     @Test
     void theCorrectionIsReservedInANewDraft() {
         titrate();
+        assertThat(bench.page().body()).doesNotContain("Reserve the correction");
+        bench.append(TonerBench.pour(TonerBench.ACID, "0.83", Purpose.CORRECTION_ACID));
+        assertThat(bench.page().body()).doesNotContain("Reserve the correction");
+        bench.act("read", "pH", "5.02");
         Answer page = bench.page();
+        assertThat(page.body()).contains("Reserve the correction");
         String expected = found(page, "name=\"expected\" type=\"text\" value=\"([0-9.]+)\"");
         Answer reserved = bench.act("reserve", "expected", expected, "low", "0.05", "high", "0.2");
         assertThat(reserved.status()).isEqualTo(303);

@@ -9,6 +9,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -76,6 +77,40 @@ class LabelPagesTest {
         String body = desk.get(page).body();
         assertThat(body).contains("Ingredients: Aqua, Glycerin, Phenoxyethanol");
         assertThat(body).contains("Hand &lt;wash> of the test").doesNotContain("<wash>");
+    }
+
+    @Test
+    void smallestLettersAreSaidInPlainWords() {
+        assertThat(desk.get(page).body()).contains("They depend on the net content, which is not entered");
+        Map<String, String> form = sound();
+        form.put("netContent", "50000 g");
+        desk.post(page, form);
+        assertThat(desk.get(page).body())
+                .contains("For this content no least height by this market's law is on record here")
+                .doesNotContain("No row");
+    }
+
+    @Test
+    void theLabelOfABatchLeadsToTheFormAndTheFormLeadsBack() {
+        long product = desk.ledger().products().products().get(0).id();
+        int edit = desk.ledger().products().version(product, 1).orElseThrow().edit();
+        desk.ledger().products().keep(product, 1, edit);
+        long batch = desk.ledger()
+                .batches()
+                .open(product, Optional.of(1), "B-7", LocalDate.of(2026, 11, 25))
+                .orElseThrow()
+                .id();
+        String form = page + "?batch=" + batch;
+        assertThat(desk.get("/batches/" + batch + "/label").body()).contains("href=\"" + form + "\"");
+        String back = "href=\"/batches/" + batch + "/label\"";
+        assertThat(desk.get(form).body()).contains(back, "The label of batch B-7", "action=\"" + form + "\"");
+        OpenDesk.Answer saved = desk.post(form, sound());
+        assertThat(saved.location()).isEqualTo(page + "?did=saved&batch=" + batch);
+        assertThat(desk.get(saved.location()).body()).contains(back);
+        assertThat(desk.post(form, Map.of("productName", "")).body()).contains(back);
+        assertThat(desk.get(page + "?batch=nonsense").body())
+                .contains("The formula")
+                .doesNotContain("B-7");
     }
 
     @Test

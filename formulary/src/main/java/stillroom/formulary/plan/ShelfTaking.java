@@ -94,7 +94,10 @@ final class ShelfTaking {
 
     private static Advice notOnTheBook(Grams wanted, Grams open) {
         return new Advice(
-                "The book lacks " + open + " g of the " + wanted + " g.",
+                open.equals(wanted)
+                        ? "None of it is booked in on the shelf; " + wanted + " g are needed."
+                        : "Only " + wanted.minus(open) + " g are booked in on the shelf; " + wanted
+                                + " g are needed, so " + open + " g are missing.",
                 List.of("If the bottle is there, pour: count the lot afterwards."),
                 false);
     }

@@ -45,6 +45,14 @@ class AcidityTest {
                 .startsWith("no pH");
     }
 
+    /** Its acid groups take up base by an amount that depends on how far it was neutralised. */
+    @Test
+    void aThickenerWithAcidGroupsMakesThePhUnknownInPlainWords() {
+        book.pure("poly", Family.THICKENER, Bench.UNKNOWN, "carbomer-like");
+        assertThat(why(book.judge(ProductType.TONER, "water", "q.s.", "citric-acid", "0.3", "poly", "0.3")))
+                .isEqualTo("poly itself takes up acid or base, and how much stands on no card");
+    }
+
     @Test
     void unknownCompositionMakesThePhUnknown() {
         assertThat(why(book.judge(ProductType.TONER, "water", "q.s.", "citric-acid", "0.3", "unheard-of", "2")))

@@ -105,7 +105,10 @@ record Acidity(List<Item> items, List<Share> shares, Composition composition, Ac
         List<Share> swelling =
                 shares.stream().filter(share -> share.is("carbomer-like")).toList();
         if (!swelling.isEmpty()) {
-            return Optional.of("the acid groups of " + Words.list(Pot.names(swelling)) + " take up base unmeasured");
+            boolean one = swelling.size() == 1;
+            return Optional.of(Words.list(Pot.names(swelling))
+                    + (one ? " itself takes" : " themselves take")
+                    + " up acid or base, and how much stands on no card");
         }
         if (items.stream()
                         .anyMatch(item ->

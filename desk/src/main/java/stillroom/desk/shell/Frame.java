@@ -1,5 +1,7 @@
 package stillroom.desk.shell;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 
@@ -50,7 +52,15 @@ public record Frame(
     }
 
     /** A timer at the bench. */
-    public record RunningTimer(long batchId, String batchCode, String timer, String label, Instant until) {}
+    public record RunningTimer(
+            long batchId, String batchCode, String timer, String vessel, String label, Instant until) {
+        /** Where it can be stopped. */
+        public String href() {
+            String of = URLEncoder.encode(vessel, StandardCharsets.UTF_8);
+            return "/batches/" + batchId + "/bench?vessel=" + of + "#"
+                    + URLEncoder.encode(timer, StandardCharsets.UTF_8);
+        }
+    }
 
     public Frame withNotice(String sentence) {
         return new Frame(title, section, workshop, demonstration, timers, sentence);

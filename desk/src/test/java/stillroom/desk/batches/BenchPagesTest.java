@@ -276,6 +276,24 @@ class BenchPagesTest {
     }
 
     @Test
+    void aTimerLeadsToWhereItIsStoppedAlsoWithoutAVessel() {
+        bench.readyBoth(batch);
+        bench.act(batch, Map.of("act", "timer", "vessel", "Beaker", "timerMinutes", "15", "label", "Melt"));
+        bench.act(batch, Map.of("act", "timer", "vessel", "", "timerMinutes", "20", "label", "Oven"));
+        String timer = bench.state(batch).timers().get(0).event().timer();
+        assertThat(bench.get("/materials").body())
+                .contains("href=\"/batches/" + batch + "/bench?vessel=Beaker#" + timer + "\"");
+        assertThat(screen("?vessel=Kettle"))
+                .contains("id=\"" + timer + "\"", "Timers without a vessel in use", "Stop the timer Oven");
+
+        bench.act(batch, Map.of("act", "combine", "from", "Beaker", "into", "Kettle"));
+        assertThat(screen("")).doesNotContain("Stop the timer Melt").contains("Stop the timer Oven");
+        String oven = bench.state(batch).timers().get(0).event().timer();
+        bench.act(batch, Map.of("act", "stop", "timer", oven));
+        assertThat(screen("")).doesNotContain("Stop the timer");
+    }
+
+    @Test
     void strikingKeepsTheEntryAndTakesItOutOfTheCount() {
         bench.readyBoth(batch);
         bench.weigh(batch, "Kettle", "l1", "391", "W-1");

@@ -192,7 +192,18 @@ final class BatchFold implements BatchEventCases<BatchFold> {
         begun = true;
         steps.add(logged(event));
         seen(event.vessel(), event.celsius());
+        timers.values().removeIf(timer -> endsWith(timer.event(), event));
         return this;
+    }
+
+    /** A timer ends with its step, and one that has run out with any step in its vessel. */
+    private boolean endsWith(BatchEvent.TimerStarted timer, BatchEvent.StepDone step) {
+        return timer.vessel().equals(step.vessel())
+                && (timer.label().equals(step.doing()) || !timer.until().isAfter(entry.at()));
+    }
+
+    private void stopTimersOf(String vesselName) {
+        timers.values().removeIf(timer -> timer.event().vessel().equals(vesselName));
     }
 
     @Override
@@ -216,6 +227,7 @@ final class BatchFold implements BatchEventCases<BatchFold> {
         Vessel into = vessel(event.into()).at(event.intoCelsius());
         put(into.with(into.mixture().plus(from.mixture())));
         put(from.emptiedInto(event.into()));
+        stopTimersOf(event.from());
         return this;
     }
 
@@ -277,6 +289,9 @@ final class BatchFold implements BatchEventCases<BatchFold> {
         fills.add(logged(event));
         draw(Drawn.Kind.FILL, event.vessel(), event.containers() + " × " + event.pack(), event.total());
         event.retained().ifPresent(mass -> draw(Drawn.Kind.RETAINED, event.vessel(), "retained", mass));
+        if (vessel(event.vessel()).mixture().net().signum() <= 0) {
+            stopTimersOf(event.vessel());
+        }
         return this;
     }
 
@@ -313,6 +328,7 @@ final class BatchFold implements BatchEventCases<BatchFold> {
     @Override
     public BatchFold decided(BatchEvent.Decided event) {
         decision = Optional.of(logged(event));
+        timers.clear();
         return this;
     }
 }

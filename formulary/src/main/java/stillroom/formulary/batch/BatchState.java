@@ -29,7 +29,7 @@ import stillroom.formulary.quantity.Grams;
  * @param pourCelsius by number of a weighing, how warm its vessel was last seen before it [degrees Celsius]
  * @param readAgain second looks at a weight, in order
  * @param accepted by line id, why a line stays as it is
- * @param timers those still running or run out, not stopped
+ * @param timers those still running or run out, not stopped; a timer ends with its step, its vessel and the batch
  * @param titrations samples that were titrated, with their readings in {@code titrationReads}
  * @param rest the rest that is still on
  * @param rested whether a rest was ever begun

@@ -130,4 +130,31 @@ class BatchStateTest {
         BatchState state = log.state();
         return state.check(state.pours().get(0));
     }
+
+    @Test
+    void aTimerEndsWithItsStepItsVesselAndTheBatch() {
+        LogWriter log = LogWriter.toner().vessel("jug");
+        timer(log, "t1", "beaker", "done", 600);
+        timer(log, "t2", "beaker", "cool down", 600);
+        timer(log, "t3", "jug", "melt", 600);
+        timer(log, "t4", "beaker", "rest", 1);
+        timer(log, "t5", "cupboard", "culture", 600);
+        log.step("beaker", "a1", 40);
+        assertThat(running(log)).containsExactly("t2", "t3", "t5");
+        log.add(new BatchEvent.Combined("jug", "beaker", Optional.empty(), Optional.empty()));
+        assertThat(running(log)).containsExactly("t2", "t5");
+        log.add(new BatchEvent.Struck(log.log().size() - 1, "another step"));
+        assertThat(running(log)).containsExactly("t1", "t2", "t4", "t5");
+        log.add(new BatchEvent.Decided(BatchEvent.Decision.REJECTED, "A. Maker", "lumps", List.of()));
+        assertThat(running(log)).isEmpty();
+    }
+
+    private static void timer(LogWriter log, String timer, String vessel, String label, int minutes) {
+        Instant until = Instant.parse("2026-03-01T09:00:00Z").plusSeconds(60L * minutes);
+        log.add(new BatchEvent.TimerStarted(timer, vessel, label, until));
+    }
+
+    private static List<String> running(LogWriter log) {
+        return log.state().timers().stream().map(timer -> timer.event().timer()).toList();
+    }
 }

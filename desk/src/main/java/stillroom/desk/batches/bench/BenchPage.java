@@ -11,6 +11,7 @@ import stillroom.desk.shell.Typed;
 /**
  * The bench screen: all vessels in a strip, one action large, what else may be done, and the newest entries.
  *
+ * @param looseTimers timers whose vessel is not in use
  * @param vessel the vessel before one; empty while there is none
  * @param form what every form sends along
  * @param typed what was typed into the form that could not be taken
@@ -22,6 +23,7 @@ public record BenchPage(
         Frame frame,
         BatchHead head,
         List<VesselCard> vessels,
+        List<VesselTimer> looseTimers,
         String vessel,
         Panel panel,
         ActForm form,
@@ -32,6 +34,7 @@ public record BenchPage(
         List<LogLine> newest) {
     public BenchPage {
         vessels = List.copyOf(vessels);
+        looseTimers = List.copyOf(looseTimers);
         general = List.copyOf(general);
         later = List.copyOf(later);
         ways = List.copyOf(ways);
@@ -75,7 +78,7 @@ public record BenchPage(
         }
     }
 
-    public record VesselTimer(String timer, String label, String until, String clock) {}
+    public record VesselTimer(String timer, String label, String until, String clock, String vessel) {}
 
     /** The vessel before one, for an address. */
     public String vesselCoded() {

@@ -88,11 +88,13 @@ final class BenchView {
 
     BenchPage page(Frame frame) {
         Typed typed = input.has("requestId") ? input.typed() : Typed.NOTHING;
+        VesselStrip strip = new VesselStrip(work, actions);
         List<LogLine> newest = LogLine.of(work).stream().limit(NEWEST).toList();
         return new BenchPage(
                 frame,
                 BatchHead.of(work),
-                new VesselStrip(work, actions).cards(wish.vessel()),
+                strip.cards(wish.vessel()),
+                strip.looseTimers(),
                 wish.vessel(),
                 panel(),
                 form(typed),

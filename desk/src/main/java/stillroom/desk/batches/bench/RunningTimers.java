@@ -62,6 +62,7 @@ public final class RunningTimers implements Supplier<List<RunningTimer>> {
                         id,
                         row.batch().code(),
                         timer.event().timer(),
+                        timer.event().vessel(),
                         timer.event().label(),
                         timer.event().until()))
                 .toList();

@@ -2,6 +2,8 @@ package stillroom.desk.batches.bench;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import stillroom.desk.batches.ActionWords;
 import stillroom.desk.batches.BatchWork;
@@ -10,6 +12,7 @@ import stillroom.desk.batches.Masses;
 import stillroom.desk.batches.bench.BenchPage.VesselCard;
 import stillroom.desk.batches.bench.BenchPage.VesselTimer;
 import stillroom.desk.shell.Format;
+import stillroom.formulary.batch.BatchEvent.TimerStarted;
 import stillroom.formulary.batch.NextAction;
 import stillroom.formulary.batch.NextActions;
 import stillroom.formulary.batch.Vessel;
@@ -49,13 +52,24 @@ final class VesselStrip {
     }
 
     private List<VesselTimer> timers(String vessel) {
+        return shown(timer -> timer.vessel().equals(vessel));
+    }
+
+    /** Timers of the batch as a whole, or of a vessel that is not in use. */
+    List<VesselTimer> looseTimers() {
+        Set<String> open = work.state().openVessels().stream().map(Vessel::name).collect(Collectors.toSet());
+        return shown(timer -> !open.contains(timer.vessel()));
+    }
+
+    private List<VesselTimer> shown(Predicate<TimerStarted> which) {
         return work.state().timers().stream()
-                .filter(timer -> timer.event().vessel().equals(vessel))
+                .filter(timer -> which.test(timer.event()))
                 .map(timer -> new VesselTimer(
                         timer.event().timer(),
                         timer.event().label(),
                         timer.event().until().toString(),
-                        Format.time(timer.event().until(), work.desk().zone())))
+                        Format.time(timer.event().until(), work.desk().zone()),
+                        timer.event().vessel()))
                 .toList();
     }
 }

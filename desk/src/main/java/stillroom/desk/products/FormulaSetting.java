@@ -12,6 +12,7 @@ import stillroom.desk.products.FormulaPage.PhaseView;
 import stillroom.desk.products.FormulaPage.Stale;
 import stillroom.desk.products.FormulaPage.StepView;
 import stillroom.desk.products.FormulaPage.Suggestion;
+import stillroom.desk.shell.FindingWords;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Judgement;
@@ -148,7 +149,7 @@ final class FormulaSetting {
         return amounts.onLine(id).stream()
                 .filter(finding ->
                         finding.lines().size() > FEW_LINES && !first(finding).equals(id))
-                .map(finding -> Format.words(finding.kind()) + ": concerns this line too, see "
+                .map(finding -> FindingWords.of(finding) + ": concerns this line too, see "
                         + draft.value(Draft.line(first(finding), "material")))
                 .toList();
     }

@@ -144,6 +144,21 @@ final class ProductPagesTest {
     }
 
     @Test
+    void theFormulaCallsAGovernedClaimWhatTheBriefCallsIt() {
+        Bench bench = Bench.on(desk);
+        Product product = bench.product();
+        Map<String, String> form = brief();
+        form.put("claims", "SPF 30");
+        desk.post("/products/" + product.id() + "/brief", form);
+        for (String page : List.of("/products/" + product.id(), bench.path())) {
+            assertThat(desk.get(page).body())
+                    .containsPattern(
+                            "finding-breach\">\\s*<p><span class=\"finding-kind\">governed by another law</span>");
+        }
+        assertThat(desk.get(bench.path()).body()).doesNotContain("probable fault</span> · \"SPF 30");
+    }
+
+    @Test
     void aDuplicateHasTheBriefAndTheNewestFormula() {
         Bench bench = Bench.on(desk);
         Answer answer = desk.post("/products/" + bench.product().id() + "/copy", Map.of("name", "Hand wash"));

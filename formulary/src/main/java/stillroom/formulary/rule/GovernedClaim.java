@@ -24,8 +24,19 @@ public record GovernedClaim(
         String source) {
     /** What follows from a match. */
     public enum Weight {
-        GOVERNED,
-        NEEDS_EVIDENCE
+        GOVERNED("governed by another law"),
+        NEEDS_EVIDENCE("needs evidence");
+
+        private final String words;
+
+        Weight(String words) {
+            this.words = words;
+        }
+
+        /** What the maker reads. */
+        public String words() {
+            return words;
+        }
     }
 
     public GovernedClaim {

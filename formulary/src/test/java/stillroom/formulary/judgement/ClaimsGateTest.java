@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import stillroom.formulary.evaluation.Evaluation;
+import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.formula.ProductType;
 import stillroom.formulary.judgement.claim.ClaimsGate;
@@ -60,6 +63,18 @@ class ClaimsGateTest {
     })
     void ordinaryClaimsPass(String claim, String market) {
         assertThat(gate.judge(saying(claim, market)).hits()).isEmpty();
+    }
+
+    /** What the brief calls governed by another law weighs the same beside the formula. */
+    @Test
+    void aGovernedClaimWeighsAsMuchBesideTheFormulaAsInTheBrief() {
+        Evaluation evaluation = Bench.book()
+                .judge(saying("SPF 30, hypoallergenic", "EU"), Bench.TODAY, "water", "q.s.", "glycerin", "5");
+        assertThat(evaluation.findings().stream()
+                        .filter(finding -> finding.rule().startsWith("claims."))
+                        .map(Finding::kind))
+                .containsExactly(Finding.Kind.BREACH, Finding.Kind.LOOK_AT_THIS);
+        assertThat(evaluation.warnings()).extracting(Finding::rule).contains("claims.sun-protection");
     }
 
     @ParameterizedTest

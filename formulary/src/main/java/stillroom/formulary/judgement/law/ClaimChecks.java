@@ -16,7 +16,7 @@ final class ClaimChecks {
             boolean governed = hit.claim().weight() == GovernedClaim.Weight.GOVERNED;
             String law = hit.claim().law().isEmpty() ? "" : " " + hit.claim().law();
             report.accept(new Finding(
-                    governed ? Finding.Kind.PROBABLE_FAULT : Finding.Kind.LOOK_AT_THIS,
+                    governed ? Finding.Kind.BREACH : Finding.Kind.LOOK_AT_THIS,
                     hit.claim().id(),
                     hit.claim().source(),
                     List.of(),

@@ -276,6 +276,21 @@ class BenchPagesTest {
     }
 
     @Test
+    void farOverTheStrikingComesFirstAndTotalsStandApartFromAdditions() {
+        bench.readyBoth(batch);
+        bench.weigh(batch, "Kettle", "l1", "391", "W-1");
+        bench.weigh(batch, "Kettle", "l2", "52", "G-soon");
+        int entry = bench.log(batch).size();
+        String screen = screen("?vessel=Kettle");
+        assertThat(screen)
+                .contains("Typed it wrong?", "Entry " + entry + " says 52 g.", ">Strike this entry</a>")
+                .contains("do=strike&amp;vessel=Kettle&amp;entry=" + entry)
+                .contains("g instead of 500 g, with every line within its tolerance.")
+                .contains("To be added for it, what is still planned included:");
+        assertThat(screen.indexOf("Typed it wrong?")).isLessThan(screen.indexOf("Take back 27 g"));
+    }
+
+    @Test
     void aTimerLeadsToWhereItIsStoppedAlsoWithoutAVessel() {
         bench.readyBoth(batch);
         bench.act(batch, Map.of("act", "timer", "vessel", "Beaker", "timerMinutes", "15", "label", "Melt"));

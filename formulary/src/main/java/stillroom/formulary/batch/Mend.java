@@ -7,6 +7,14 @@ import stillroom.formulary.quantity.Percent;
 
 /** One way out of an over-pour. Which are open depends on how far the work has gone. */
 public sealed interface Mend {
+    /**
+     * So far over that the figure is doubtful: strike the entry if it was typed wrongly.
+     *
+     * @param entry number of the weighing
+     * @param mass as it was written down [g]
+     */
+    record Strike(int entry, Grams mass) implements Mend {}
+
     /** It does no harm: go on. */
     record Leave(String why) implements Mend {}
 

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -31,6 +32,9 @@ public record OverPour(
     /** So little too much of something unlimited is left. Common practice, no source. */
     private static final BigDecimal HARMLESS_PERCENT = BigDecimal.valueOf(2);
 
+    /** So far over its target, a line was rather typed than poured wrongly. Common practice, no source. */
+    private static final BigDecimal DOUBTFUL_PERCENT = BigDecimal.valueOf(50);
+
     public OverPour {
         balances = List.copyOf(balances);
         shelf = List.copyOf(shelf);
@@ -44,7 +48,7 @@ public record OverPour(
         COMBINED
     }
 
-    /** The ways out, the mildest first; none where the line is not over its target. */
+    /** The ways out, the mildest first, before them the doubt of the figure; none where the line is not over its target. */
     public List<Mend> ways(String lineId) {
         Optional<PlannedLine> found = plan.line(lineId);
         if (found.isEmpty() || over(found.get()).signum() <= 0) {
@@ -52,6 +56,7 @@ public record OverPour(
         }
         PlannedLine line = found.get();
         List<Mend> ways = new ArrayList<>();
+        doubtful(line).ifPresent(ways::add);
         leave(line).ifPresent(ways::add);
         Stage stage = stage(line);
         if (stage == Stage.ON_TOP) {
@@ -70,12 +75,31 @@ public record OverPour(
         return state.poured(line.lineId()).minus(line.target());
     }
 
+    private BigDecimal overPercent(PlannedLine line) {
+        return over(line).value().movePointRight(2).divide(line.target().value(), MathContext.DECIMAL32);
+    }
+
+    /** Its largest pour, where without it the line would not be over. */
+    private Optional<Mend> doubtful(PlannedLine line) {
+        if (line.target().isZero() || overPercent(line).compareTo(DOUBTFUL_PERCENT) <= 0) {
+            return Optional.empty();
+        }
+        return state.pours().stream()
+                .filter(pour ->
+                        pour.event().lineId().filter(line.lineId()::equals).isPresent())
+                .max(Comparator.comparing(
+                                (Logged<BatchEvent.Poured> pour) -> pour.event().mass())
+                        .thenComparing(Logged::number))
+                .filter(pour -> pour.event().mass().compareTo(over(line)) >= 0)
+                .map(pour -> new Mend.Strike(pour.number(), pour.event().mass()));
+    }
+
     private Optional<Mend> leave(PlannedLine line) {
         Grams over = over(line);
         if (over.compareTo(line.tolerance()) <= 0) {
             return Optional.of(new Mend.Leave("It is within the tolerance of " + line.tolerance() + " g."));
         }
-        BigDecimal percent = over.value().movePointRight(2).divide(line.target().value(), MathContext.DECIMAL32);
+        BigDecimal percent = overPercent(line);
         return !limited.contains(line.lineId()) && percent.compareTo(HARMLESS_PERCENT) <= 0
                 ? Optional.of(new Mend.Leave("It is 2 % of the line or less, and nothing limits the line."))
                 : Optional.empty();

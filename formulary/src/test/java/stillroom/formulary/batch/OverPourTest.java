@@ -42,6 +42,15 @@ class OverPourTest {
     }
 
     @Test
+    void farOverTheFigureIsDoubtedFirst() {
+        LogWriter log =
+                LogWriter.toner().pour("beaker", "h", "humectant-1", "2").pour("beaker", "h", "humectant-1", "300");
+        assertThat(ways(log, "h").get(0)).isEqualTo(new Mend.Strike(4, g("300")));
+        LogWriter little = LogWriter.toner().pour("beaker", "h", "humectant-1", "44");
+        assertThat(ways(little, "h")).noneMatch(Mend.Strike.class::isInstance);
+    }
+
+    @Test
     void inItsPhaseThePartnersAreScaled() {
         LogWriter log = LogWriter.toner()
                 .pour("beaker", "w", "water", "954")

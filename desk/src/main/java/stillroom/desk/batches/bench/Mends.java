@@ -1,9 +1,11 @@
 package stillroom.desk.batches.bench;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.Masses;
+import stillroom.desk.batches.bench.BenchPage.Way;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Judgement;
 import stillroom.formulary.batch.Addition;
@@ -19,9 +21,11 @@ final class Mends {
     private static final int DECIMALS = 2;
 
     private final BatchWork work;
+    private final String vessel;
 
-    Mends(BatchWork work) {
+    Mends(BatchWork work, String vessel) {
         this.work = work;
+        this.vessel = vessel;
     }
 
     /** The mildest first; none where a balance of the plan is no longer on file. */
@@ -42,6 +46,9 @@ final class Mends {
     }
 
     Panel.MendShown shown(Mend mend) {
+        if (mend instanceof Mend.Strike strike) {
+            return strike(strike);
+        }
         if (mend instanceof Mend.Leave leave) {
             return say("Leave it", leave.why());
         }
@@ -52,19 +59,24 @@ final class Mends {
             return new Panel.MendShown(
                     "Make the phase larger, "
                             + scale.factor().stripTrailingZeros().toPlainString() + " times",
-                    "Then use " + Masses.shown(scale.use()) + " g of it and throw " + Masses.shown(scale.discard())
-                            + " g away.",
+                    "In the end the phase weighs " + Masses.shown(scale.use().plus(scale.discard()))
+                            + " g: use " + Masses.shown(scale.use()) + " g of it and throw "
+                            + Masses.shown(scale.discard()) + " g away.",
                     additions(scale.additions()),
-                    List.of());
+                    List.of(),
+                    Optional.empty());
         }
         if (mend instanceof Mend.LargerBatch larger) {
             return new Panel.MendShown(
                     "Make the batch larger: " + Masses.shown(larger.batch()) + " g",
-                    "Every line is within its tolerance again when this is in as well, what is still planned included.",
+                    "In the end the batch weighs " + Masses.shown(larger.batch()) + " g instead of "
+                            + Masses.shown(work.plan().orElseThrow().batch())
+                            + " g, with every line within its tolerance.",
                     additions(larger.additions()),
                     larger.against().stream()
                             .map(against -> work.cards().named(against, work.materialKeys()))
-                            .toList());
+                            .toList(),
+                    Optional.empty());
         }
         if (mend instanceof Mend.Accept accept) {
             return say(
@@ -72,16 +84,29 @@ final class Mends {
                     "The line is then " + Format.decimal(accept.made().value(), DECIMALS)
                             + " % of the product. What that means stands under \"As made\".");
         }
-        return say("Give it up", Masses.shown(((Mend.Discard) mend).mass()) + " g are in so far.");
+        return say(
+                "Give it up",
+                "In all vessels together " + Masses.shown(((Mend.Discard) mend).mass()) + " g would be lost.");
+    }
+
+    private Panel.MendShown strike(Mend.Strike strike) {
+        String query = Wish.query(vessel, Doing.STRIKE, "entry", Integer.toString(strike.entry()));
+        return new Panel.MendShown(
+                "Typed it wrong",
+                "Entry " + strike.entry() + " says " + Masses.shown(strike.mass())
+                        + " g. If that much was never poured, strike it and write down the right figure.",
+                List.of(),
+                List.of(),
+                Optional.of(new Way("Strike this entry", work.path() + "/bench" + query, false)));
     }
 
     private static Panel.MendShown say(String title, String says) {
-        return new Panel.MendShown(title, says, List.of(), List.of());
+        return new Panel.MendShown(title, says, List.of(), List.of(), Optional.empty());
     }
 
     private List<String> additions(List<Addition> additions) {
         return additions.stream()
-                .map(one -> Masses.shown(one.mass()) + " g more " + work.cards().name(one.materialKey()))
+                .map(one -> Masses.shown(one.mass()) + " g " + work.cards().name(one.materialKey()))
                 .toList();
     }
 }

@@ -113,10 +113,22 @@ public sealed interface Panel {
         public Settle {
             ways = List.copyOf(ways);
         }
+
+        /** Whether the figure itself is doubted before anything else. */
+        public boolean doubted() {
+            return ways.stream().anyMatch(way -> way.way().isPresent());
+        }
     }
 
-    /** One way out of an over-pour. */
-    record MendShown(String title, String says, List<String> additions, List<String> against) {
+    /**
+     * One way out of an over-pour.
+     *
+     * @param says totals: what there would be in the end
+     * @param additions what would be added for it, from now on
+     * @param way where it is done, if that is not on this screen
+     */
+    record MendShown(
+            String title, String says, List<String> additions, List<String> against, Optional<BenchPage.Way> way) {
         public MendShown {
             additions = List.copyOf(additions);
             against = List.copyOf(against);

@@ -73,7 +73,7 @@ final class Weighing {
 
     Panel.Settle over(PlannedLine line) {
         LineTarget target = new LineTarget(work, balances, line);
-        Mends mends = new Mends(work);
+        Mends mends = new Mends(work, vessel);
         List<Mend> ways = mends.of(line.lineId(), balances);
         return new Panel.Settle(
                 cards.name(line.materialKey()) + " is over",

@@ -31,7 +31,11 @@ public record LogLine(
         boolean mayStrike) {
     /** The whole log, newest first. */
     public static List<LogLine> of(BatchWork work) {
-        LogWords words = new LogWords(work.cards(), work.desk().zone());
+        return of(work, new LogWords(work.cards(), work.desk().zone()));
+    }
+
+    /** The whole log in these words, newest first. */
+    public static List<LogLine> of(BatchWork work, LogWords words) {
         Map<Integer, String> because = becauses(work);
         Map<Integer, String> checks = checks(work);
         List<LogLine> lines = new ArrayList<>();
@@ -51,6 +55,11 @@ public record LogLine(
                             !struck && !(entry.event() instanceof BatchEvent.Planned)));
         }
         return lines;
+    }
+
+    /** The same entry in other words. */
+    public LogLine saying(String other) {
+        return new LogLine(number, at, by, other, struck, because, weighing, check, mayStrike);
     }
 
     /** By number of the weighing, what a second look at it was worth. */

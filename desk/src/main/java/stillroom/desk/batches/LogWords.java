@@ -1,6 +1,7 @@
 package stillroom.desk.batches;
 
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -16,10 +17,17 @@ import stillroom.formulary.quantity.Percent;
 public final class LogWords implements BatchEventCases<String> {
     private final Cards cards;
     private final ZoneId zone;
+    private final Shown shown;
 
     public LogWords(Cards cards, ZoneId zone) {
+        this(cards, zone, new Shown(List.of()));
+    }
+
+    /** @param shown how weighed masses are written */
+    public LogWords(Cards cards, ZoneId zone, Shown shown) {
         this.cards = cards;
         this.zone = zone;
+        this.shown = shown;
     }
 
     public String say(BatchEvent event) {
@@ -98,7 +106,8 @@ public final class LogWords implements BatchEventCases<String> {
     @Override
     public String poured(BatchEvent.Poured event) {
         String lot = event.lot().map(code -> "lot " + code).orElse("lot not booked");
-        String what = g(event.mass().abs()) + " " + cards.name(event.materialKey()) + " (" + lot + ")";
+        String what = shown.grams(event.mass().abs(), event.balance()) + " g " + cards.name(event.materialKey()) + " ("
+                + lot + ")";
         String into = event.mass().signum() < 0
                 ? "Taken back out of " + event.vessel() + ": " + what + ", to waste"
                 : "Poured into " + event.vessel() + ": " + what;

@@ -8,6 +8,7 @@ import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogLine;
 import stillroom.desk.batches.LogWords;
 import stillroom.desk.batches.ReadingRows;
+import stillroom.desk.batches.Shown;
 import stillroom.desk.sheets.BatchRecord.Fact;
 import stillroom.desk.sheets.BatchRecord.Made;
 import stillroom.desk.sheets.BatchRecord.Weighing;
@@ -23,6 +24,7 @@ import stillroom.formulary.batch.MadeLine;
 import stillroom.formulary.batch.PourCheck;
 import stillroom.formulary.batch.Yield;
 import stillroom.formulary.plan.Plan;
+import stillroom.formulary.plan.PlannedLine;
 import stillroom.formulary.quantity.Grams;
 import stillroom.ledger.workshop.Workshop;
 
@@ -32,13 +34,15 @@ final class RecordSheet {
     private final BatchState state;
     private final AsMade made;
     private final LogWords words;
+    private final Shown shown;
     private final int decimals;
 
     RecordSheet(BatchWork work) {
         this.work = work;
         this.state = work.state();
         this.made = AsMade.of(state, work.formula(), work.book());
-        this.words = new LogWords(work.cards(), work.desk().zone());
+        this.shown = new Shown(work.desk().ledger().equipment().balances());
+        this.words = new LogWords(work.cards(), work.desk().zone(), shown);
         this.decimals = work.desk().ledger().settings().read().decimalsShown();
     }
 
@@ -58,7 +62,7 @@ final class RecordSheet {
                 deviations(),
                 reconciliation(),
                 state.fills().stream().map(fill -> words.say(fill.event())).toList(),
-                oldestFirst(LogLine.of(work)),
+                log(),
                 state.decision().map(d -> d.event().overruled()).orElse(List.of()),
                 state.decision().map(this::decision).orElse(""),
                 work.desk().ledger().batches().headHash(work.batch().id()).orElse("no entry yet"));
@@ -91,7 +95,7 @@ final class RecordSheet {
                 Format.moment(pour.at(), work.desk().zone()),
                 work.cards().name(event.materialKey()),
                 event.lot().orElse("not booked"),
-                Format.grams(event.mass()),
+                shown.grams(event.mass(), event.balance()),
                 event.vessel(),
                 event.balance(),
                 pour.by(),
@@ -101,11 +105,28 @@ final class RecordSheet {
     private Made made(MadeLine line) {
         return new Made(
                 work.cards().name(line.materialKey()),
-                line.target().map(Format::grams).orElse("-"),
-                Format.grams(line.actual()),
-                line.deviationPercent().map(RecordSheet::signed).orElse(""),
+                line.target().map(target -> asked(line, target)).orElse("-"),
+                weighed(line),
+                line.toReading()
+                        ? "to reading"
+                        : line.deviationPercent().map(RecordSheet::signed).orElse(""),
                 line.asked().map(asked -> Format.percent(asked, decimals)).orElse("-"),
                 Format.decimal(line.made().value(), Math.max(decimals, 2)));
+    }
+
+    private String asked(MadeLine line, Grams target) {
+        return shown.grams(
+                target, work.line(line.lineId()).map(PlannedLine::balance).orElse(""));
+    }
+
+    private String weighed(MadeLine line) {
+        return shown.grams(
+                line.actual(),
+                state.pours().stream()
+                        .map(Logged::event)
+                        .filter(pour -> pour.materialKey().equals(line.materialKey()))
+                        .map(Poured::balance)
+                        .toList());
     }
 
     private List<BatchRecord.Vessel> vessels() {
@@ -138,7 +159,10 @@ final class RecordSheet {
     private List<String> offTarget() {
         return made.deviations().stream()
                 .map(line -> work.cards().name(line.materialKey()) + ": asked "
-                        + line.target().map(RecordSheet::g).orElse("nothing") + ", weighed " + g(line.actual()) + ". "
+                        + line.target()
+                                .map(target -> asked(line, target) + " g")
+                                .orElse("nothing") + ", weighed "
+                        + weighed(line) + " g. "
                         + reason(line))
                 .toList();
     }
@@ -181,14 +205,23 @@ final class RecordSheet {
         return facts;
     }
 
+    /** The points that were overruled stand below it, one a line. */
     private String decision(Logged<Decided> decided) {
-        return words.say(decided.event()) + " "
+        return said(decided.event()) + " "
                 + Format.moment(decided.at(), work.desk().zone());
     }
 
-    private static List<LogLine> oldestFirst(List<LogLine> newestFirst) {
-        List<LogLine> lines = new ArrayList<>(newestFirst);
+    private String said(Decided event) {
+        return words.say(new Decided(event.decision(), event.by(), event.reason(), List.of()));
+    }
+
+    /** Oldest first; what the decision overruled is told once, where the decision stands. */
+    private List<LogLine> log() {
+        List<LogLine> lines = new ArrayList<>(LogLine.of(work, words));
         Collections.reverse(lines);
+        state.decision()
+                .ifPresent(decided -> lines.replaceAll(
+                        line -> line.number() == decided.number() ? line.saying(said(decided.event())) : line));
         return lines;
     }
 

@@ -63,6 +63,14 @@ final class BenchBrowser implements AutoCloseable {
                 .setBaseURL(address));
     }
 
+    /** A browser that runs no scripts. */
+    Page withoutScripts(String address) {
+        return page(new Browser.NewContextOptions()
+                .setViewportSize(1440, 900)
+                .setJavaScriptEnabled(false)
+                .setBaseURL(address));
+    }
+
     private Page page(Browser.NewContextOptions options) {
         BrowserContext context = browser.newContext(options);
         Page page = context.newPage();
@@ -80,6 +88,13 @@ final class BenchBrowser implements AutoCloseable {
     /** What any page wrote as an error; should stay empty. */
     List<String> complaints() {
         return List.copyOf(complaints);
+    }
+
+    /** The complaints so far, which are then forgotten. */
+    List<String> takeComplaints() {
+        List<String> taken = complaints();
+        complaints.clear();
+        return taken;
     }
 
     @Override

@@ -16,6 +16,11 @@ final class Keyboard implements Hands {
     /** The order in which the browser of the tests asks for the parts of a date. */
     private static final DateTimeFormatter PARTS = DateTimeFormatter.ofPattern("MMddyyyy");
 
+    /** Nothing where the control has the focus, else what has it. */
+    private static final String PASSED = """
+            ([kind, name, place]) => bench.is(document.activeElement, kind, name, place)
+              ? null : bench.nameOf(document.activeElement).slice(0, 60)""";
+
     private final Page page;
     private final Sight sight;
 
@@ -33,21 +38,16 @@ final class Keyboard implements Hands {
         sight.calm();
         List<String> passed = new ArrayList<>();
         for (int tabs = 0; tabs <= MOST_TABS; tabs++) {
-            if (isReached(kind, name, place)) {
+            Object other = page.evaluate(PASSED, List.of(kind, name, place));
+            if (other == null) {
                 return seen(name);
             }
+            passed.add(other.toString());
             page.keyboard().press("Tab");
-            passed.add(String.valueOf(page.evaluate("() => bench.nameOf(document.activeElement).slice(0, 60)")));
         }
         throw new AssertionError(MOST_TABS + " tabs do not lead to \"" + name + "\""
                 + (place.isEmpty() ? "" : " in \"" + place + "\"") + " on " + page.url() + "; they pass "
                 + passed.stream().distinct().toList());
-    }
-
-    private boolean isReached(String kind, String name, String place) {
-        return (boolean) page.evaluate(
-                "([kind, name, place]) => bench.is(document.activeElement, kind, name, place)",
-                List.of(kind, name, place));
     }
 
     /** What has the focus shows it, and is on the screen. */

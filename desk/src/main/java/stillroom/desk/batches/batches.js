@@ -44,6 +44,23 @@ function edited(event) {
   }
 }
 
+// What was typed beside the live form stays, whatever the answer proposes there.
+const typedBeside = new Map();
+document.addEventListener('input', (event) => {
+  if (event.target.id && !event.target.closest('form[data-live]')) {
+    typedBeside.set(event.target.id, event.target.value);
+  }
+});
+if (window.Idiomorph) {
+  Idiomorph.defaults.callbacks.beforeNodeMorphed = (old, fresh) => {
+    if (old instanceof HTMLInputElement && typedBeside.has(old.id)) {
+      fresh.setAttribute('value', typedBeside.get(old.id));
+      fresh.value = typedBeside.get(old.id);
+    }
+    return true;
+  };
+}
+
 function isLive(event) {
   return event.target.matches && event.target.matches('form[data-live]');
 }

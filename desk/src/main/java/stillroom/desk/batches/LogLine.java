@@ -31,7 +31,7 @@ public record LogLine(
         boolean mayStrike) {
     /** The whole log, newest first. */
     public static List<LogLine> of(BatchWork work) {
-        return of(work, new LogWords(work.cards(), work.desk().zone()));
+        return of(work, new LogWords(work));
     }
 
     /** The whole log in these words, newest first. */

@@ -15,18 +15,20 @@ import stillroom.formulary.quantity.Percent;
 
 /** Says an entry of a batch log in one sentence. */
 public final class LogWords implements BatchEventCases<String> {
+    private final BatchWork work;
     private final Cards cards;
     private final ZoneId zone;
     private final Shown shown;
 
-    public LogWords(Cards cards, ZoneId zone) {
-        this(cards, zone, new Shown(List.of()));
+    public LogWords(BatchWork work) {
+        this(work, new Shown(List.of()));
     }
 
     /** @param shown how weighed masses are written */
-    public LogWords(Cards cards, ZoneId zone, Shown shown) {
-        this.cards = cards;
-        this.zone = zone;
+    public LogWords(BatchWork work, Shown shown) {
+        this.work = work;
+        this.cards = work.cards();
+        this.zone = work.desk().zone();
         this.shown = shown;
     }
 
@@ -122,7 +124,10 @@ public final class LogWords implements BatchEventCases<String> {
 
     @Override
     public String lineAccepted(BatchEvent.LineAccepted event) {
-        return "A line stays as it is: " + event.reason();
+        String line = work.line(event.lineId())
+                .map(one -> cards.name(one.materialKey()))
+                .orElse("A line");
+        return line + " stays as it is: " + event.reason();
     }
 
     @Override

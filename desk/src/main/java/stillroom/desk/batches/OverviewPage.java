@@ -94,7 +94,9 @@ public record OverviewPage(
         work.state()
                 .openVessels()
                 .forEach(vessel -> actions.next(vessel.name())
-                        .filter(action -> !(action instanceof NextAction.WaitFor))
+                        .filter(action -> !(action instanceof NextAction.WaitFor)
+                                && !(action instanceof NextAction.Combine combine
+                                        && combine.from().equals(vessel.name())))
                         .ifPresent(action -> next.add(vessel.name() + ": " + words.of(action))));
         actions.batch().forEach(action -> next.add(words.of(action)));
         return next.stream().limit(NEXT).toList();

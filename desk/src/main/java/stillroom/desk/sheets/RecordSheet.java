@@ -42,7 +42,7 @@ final class RecordSheet {
         this.state = work.state();
         this.made = AsMade.of(state, work.formula(), work.book());
         this.shown = new Shown(work.desk().ledger().equipment().balances());
-        this.words = new LogWords(work.cards(), work.desk().zone(), shown);
+        this.words = new LogWords(work, shown);
         this.decimals = work.desk().ledger().settings().read().decimalsShown();
     }
 

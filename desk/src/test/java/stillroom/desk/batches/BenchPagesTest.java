@@ -254,7 +254,8 @@ class BenchPagesTest {
                 .contains("The reason is missing");
         bench.act(batch, Map.of("act", "accept", "line", "l2", "reason", "a little more humectant does no harm"));
         assertThat(screen("?vessel=Kettle"))
-                .contains("Heat the water phase", "75 <small>°C</small>", "gloves and goggles");
+                .contains("Heat the water phase", "75 <small>°C</small>", "gloves and goggles")
+                .contains("Glycerin, vegetable, 99.5 % stays as it is: a little more humectant does no harm");
     }
 
     @Test
@@ -288,6 +289,22 @@ class BenchPagesTest {
                 .contains("g instead of 500 g, with every line within its tolerance.")
                 .contains("To be added for it, what is still planned included:");
         assertThat(screen.indexOf("Typed it wrong?")).isLessThan(screen.indexOf("Take back 27 g"));
+    }
+
+    @Test
+    void aFinishedVesselIsPutWhereItIsWaitedFor() {
+        bench.readyBoth(batch);
+        bench.weigh(batch, "Beaker", "l3", "60", "O-1");
+        bench.weigh(batch, "Beaker", "l4", "20", "E-1");
+        bench.act(batch, Map.of("act", "step", "vessel", "Beaker", "step", "s2", "doing", "Melted"));
+        assertThat(screen("?vessel=Beaker")).contains("<span class=\"vessel-next\">Wait for Kettle</span>");
+
+        bench.weigh(batch, "Kettle", "l1", "391", "W-1");
+        bench.weigh(batch, "Kettle", "l2", "25", "G-soon");
+        bench.act(batch, Map.of("act", "step", "vessel", "Kettle", "step", "s1", "doing", "Heated", "celsius", "75"));
+        assertThat(screen("?vessel=Beaker"))
+                .contains("Put Beaker into Kettle", "No temperature of Beaker is logged.", "Combined, write it down")
+                .doesNotContain("Both are at their temperature");
     }
 
     @Test

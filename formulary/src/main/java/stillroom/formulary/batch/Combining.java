@@ -18,11 +18,16 @@ final class Combining {
     static NextAction.Combine of(Vessel from, Vessel into, List<Phase> fromPhases) {
         Optional<Double> hot = target(fromPhases);
         if (hot.isEmpty()) {
-            return new NextAction.Combine(from.name(), into.name(), true, "No heat is asked for.");
+            String warm =
+                    into.celsius().filter(celsius -> celsius >= WARM_CELSIUS).isPresent() ? " " + seen(into) + "." : "";
+            return new NextAction.Combine(from.name(), into.name(), true, "No heat is asked for." + warm);
         }
         Optional<String> against = against(from, into, hot.get());
         return new NextAction.Combine(
-                from.name(), into.name(), against.isEmpty(), against.orElse("Both are at their temperature."));
+                from.name(),
+                into.name(),
+                against.isEmpty(),
+                against.orElseGet(() -> seen(from) + ", " + seen(into) + "; asked " + whole(hot.get()) + " °C."));
     }
 
     private static Optional<String> against(Vessel from, Vessel into, double target) {
@@ -31,14 +36,18 @@ final class Combining {
                 return Optional.of("No temperature of " + vessel.name() + " is logged.");
             }
             if (vessel.celsius().get() < target - CLOSE_CELSIUS) {
-                return Optional.of(vessel.name() + " was last seen at "
-                        + whole(vessel.celsius().get()) + " °C, asked " + whole(target) + " °C.");
+                return Optional.of(seen(vessel) + "; asked " + whole(target) + " °C.");
             }
         }
         double apart = Math.abs(from.celsius().orElse(0.0) - into.celsius().orElse(0.0));
         return apart <= CLOSE_CELSIUS
                 ? Optional.empty()
                 : Optional.of("They are " + whole(apart) + " °C apart; 5 °C is close enough.");
+    }
+
+    private static String seen(Vessel vessel) {
+        return vessel.name() + " was last seen at "
+                + vessel.celsius().map(Combining::whole).orElse("?") + " °C";
     }
 
     /** The highest temperature asked for where heat is meant; below 40 degrees is no hot process. */

@@ -36,7 +36,7 @@ public sealed interface NextAction {
     /** An acid or a base went in since the pH was read. */
     record ReadPh(String vessel) implements NextAction {}
 
-    /** An earlier phase stands in another vessel, which is not finished. */
+    /** Another vessel is not finished: an earlier phase stands there, or this one goes into it later. */
     record WaitFor(String vessel) implements NextAction {}
 
     /**

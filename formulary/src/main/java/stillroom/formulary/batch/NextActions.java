@@ -48,6 +48,7 @@ public record NextActions(Map<String, List<NextAction>> vessels, List<NextAction
             }
             vessels.put(vessel.name(), here);
         }
+        vessels.putAll(awaited(vessels));
         List<NextAction> batch = new ArrayList<>(unserved(formula, service, work));
         boolean done = batch.isEmpty() && vessels.values().stream().allMatch(List::isEmpty);
         batch.addAll(whole(state, done, pH));
@@ -67,6 +68,22 @@ public record NextActions(Map<String, List<NextAction>> vessels, List<NextAction
         Map<String, List<NextAction>> vessels =
                 asked.map(action -> Map.of(open.get(0).name(), List.of(action))).orElse(Map.of());
         return new NextActions(vessels, whole(state, single && asked.isEmpty(), pH));
+    }
+
+    /** A vessel with nothing left to do that another one waits for goes into that one now; later if that is not ready. */
+    private static Map<String, List<NextAction>> awaited(Map<String, List<NextAction>> vessels) {
+        Map<String, List<NextAction>> awaited = new TreeMap<>();
+        vessels.forEach((into, actions) -> {
+            boolean now = true;
+            for (NextAction action : actions) {
+                if (action instanceof NextAction.Combine combine
+                        && vessels.getOrDefault(combine.from(), List.of()).isEmpty()) {
+                    awaited.put(combine.from(), List.of(now ? combine : new NextAction.WaitFor(into)));
+                }
+                now = now && action instanceof NextAction.Combine;
+            }
+        });
+        return awaited;
     }
 
     private static List<NextAction> inVessel(Vessel vessel, Formula formula, VesselService service, OpenWork work) {

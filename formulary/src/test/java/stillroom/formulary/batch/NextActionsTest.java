@@ -84,6 +84,27 @@ class NextActionsTest {
         NextAction.Combine now =
                 (NextAction.Combine) next(log, hot()).next("pot").orElseThrow();
         assertThat(now.advised()).isTrue();
+        assertThat(now.why()).isEqualTo("jug was last seen at 71 °C, pot was last seen at 69 °C; asked 70 °C.");
+    }
+
+    @Test
+    void whatIsDoneAndWaitedForGoesIntoTheOther() {
+        LogWriter log = twoVessels()
+                .pour("jug", "p", "preservative-1", "9")
+                .pour("jug", "c", "acid-1", "2")
+                .step("jug", "b1", 71)
+                .ph(5.1);
+        assertThat(next(log, hot()).next("jug")).contains(new NextAction.WaitFor("pot"));
+        log.pour("pot", "w", "water", "954")
+                .pour("pot", "h", "humectant-1", "30")
+                .pour("pot", "s", "salt-1", "5")
+                .step("pot", "a1", 60)
+                .ph(5.1);
+        assertThat(next(log, hot()).next("jug"))
+                .isPresent()
+                .isEqualTo(next(log, hot()).next("pot"))
+                .get()
+                .isInstanceOf(NextAction.Combine.class);
     }
 
     @Test

@@ -36,7 +36,7 @@ final class LookBack {
         String band = kind == ReadingKind.PH
                 ? work.product().brief().phBand().map(b -> Format.range(b, 1)).orElse("")
                 : "";
-        LogWords words = new LogWords(work.cards(), work.desk().zone());
+        LogWords words = new LogWords(work);
         List<String> before = work.state().readings(kind).stream()
                 .map(reading -> Format.moment(reading.at(), work.desk().zone()) + ": " + words.say(reading.event()))
                 .toList();
@@ -62,7 +62,7 @@ final class LookBack {
 
     Panel gross() {
         Optional<Vessel> vessel = work.state().vessel(wish.vessel());
-        LogWords words = new LogWords(work.cards(), work.desk().zone());
+        LogWords words = new LogWords(work);
         List<String> before = work.log().stream()
                 .filter(entry -> work.state().weighings().stream()
                         .anyMatch(back ->
@@ -96,9 +96,7 @@ final class LookBack {
     Panel strike() {
         LogEntry entry = entry();
         return new Panel.Strike(
-                "Strike entry " + entry.number(),
-                entry.number(),
-                new LogWords(work.cards(), work.desk().zone()).say(entry.event()));
+                "Strike entry " + entry.number(), entry.number(), new LogWords(work).say(entry.event()));
     }
 
     Panel again() {
@@ -109,7 +107,7 @@ final class LookBack {
         return new Panel.Again(
                 "Read entry " + entry.number() + " again",
                 entry.number(),
-                new LogWords(work.cards(), work.desk().zone()).say(entry.event()),
+                new LogWords(work).say(entry.event()),
                 Format.time(entry.at(), work.desk().zone()),
                 Duration.between(entry.at(), work.desk().now()).compareTo(PourCheck.OWN_SECOND_LOOK) < 0);
     }

@@ -195,9 +195,7 @@ final class Panels {
         Optional<NextAction> next = actions.next(wish.vessel());
         if (next.isPresent()) {
             return new ActionWords(work).of(next.get())
-                    + (next.get() instanceof NextAction.WaitFor
-                            ? ": an earlier phase stands there and is not finished."
-                            : ".");
+                    + (next.get() instanceof NextAction.WaitFor ? ": the work there is not finished." : ".");
         }
         boolean restFirst = actions.batch().stream().anyMatch(NextAction.LetRest.class::isInstance);
         return restFirst

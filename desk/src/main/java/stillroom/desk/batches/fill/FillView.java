@@ -43,7 +43,7 @@ final class FillView {
 
     FillView(BatchWork work) {
         this.work = work;
-        this.words = new LogWords(work.cards(), work.desk().zone());
+        this.words = new LogWords(work);
     }
 
     FillPage page(Frame frame, Optional<Input> input, List<ReleaseGate> gates) {

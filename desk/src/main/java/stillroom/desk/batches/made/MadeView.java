@@ -33,7 +33,7 @@ final class MadeView {
     }
 
     MadePage page(Frame frame) {
-        LogWords words = new LogWords(work.cards(), work.desk().zone());
+        LogWords words = new LogWords(work);
         return new MadePage(
                 frame,
                 BatchHead.of(work),

@@ -12,6 +12,9 @@ public final class Notices {
             Map.entry("planned", "Planned. The plan is the first entry of the batch's log."),
             Map.entry("carried", "A new version, with what was really made. It is a draft until you keep it."),
             Map.entry("logged", "Written into the log."),
+            Map.entry(
+                    "check",
+                    "Written into the log. The figure is more than 2 % off what this line asks: check it, and strike the entry if it is mistyped."),
             Map.entry("struck", "Struck. The entry stays in the log, with your reason."),
             Map.entry("counted", "Counted. The stock now says what you found."),
             Map.entry("copied-data", "A copy of everything is written; its path stands below."),

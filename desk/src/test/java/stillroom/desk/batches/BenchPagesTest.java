@@ -2,6 +2,10 @@ package stillroom.desk.batches;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.HashMap;
@@ -305,6 +309,70 @@ class BenchPagesTest {
         assertThat(screen("?vessel=Beaker"))
                 .contains("Put Beaker into Kettle", "No temperature of Beaker is logged.", "Combined, write it down")
                 .doesNotContain("Both are at their temperature");
+    }
+
+    @Test
+    void aQsFigureFarOffIsAskedForAgain() {
+        bench.readyBoth(batch);
+        Answer swapped = bench.weigh(batch, "Kettle", "l1", "319", "W-1");
+        assertThat(swapped.location()).contains("did=logged");
+        assertThat(bench.weigh(batch, "Kettle", "l1", "63", "W-1").location()).contains("did=check");
+        assertThat(screen("?vessel=Kettle&did=check")).contains("more than 2 % off what this line asks");
+        assertThat(screen("?do=weigh&vessel=Kettle&line=l1"))
+                .contains("Within the wide tolerance of q.s., but 9.0 g short: check the figure.")
+                .contains("data-check=\"7.82\"");
+        assertThat(bench.weigh(batch, "Kettle", "l1", "5", "W-1").location()).contains("did=logged");
+        assertThat(screen("?do=weigh&vessel=Kettle&line=l2")).doesNotContain("data-check");
+    }
+
+    @Test
+    void loadingAgainAfterAStrikingShowsWhatComesNext() throws Exception {
+        bench.readyBoth(batch);
+        bench.weigh(batch, "Kettle", "l1", "391", "W-1");
+        String entry = Integer.toString(bench.log(batch).size());
+        bench.act(batch, Map.of("act", "strike", "entry", entry, "reason", "wrong vessel"));
+        assertThat(screen("?do=strike&vessel=Kettle&entry=" + entry))
+                .contains("Weigh into Kettle")
+                .doesNotContain(">Strike entry " + entry + "<", "Why it is not true");
+
+        HttpRequest swapped = HttpRequest.newBuilder(URI.create(
+                        bench.desk().address() + "/batches/" + batch + "/bench?vessel=Big%20kettle&did=struck"))
+                .header("HX-Request", "true")
+                .build();
+        assertThat(HttpClient.newHttpClient()
+                        .send(swapped, HttpResponse.BodyHandlers.discarding())
+                        .headers()
+                        .firstValue("HX-Replace-Url"))
+                .contains("/batches/" + batch + "/bench?vessel=Big+kettle");
+    }
+
+    @Test
+    void oneButtonIsMarkedAsTheNextAction() {
+        bench.readyBoth(batch);
+        bench.weigh(batch, "Kettle", "l1", "391", "W-1");
+        bench.weigh(batch, "Kettle", "l2", "25", "G-soon");
+        String step = screen("?vessel=Kettle");
+        assertThat(step.split("aria-current=\"step\"", -1)).hasSize(2);
+        String ways = step.substring(step.indexOf("ways-title"));
+        assertThat(ways).contains("do=combine").doesNotContain("aria-current=\"true\"");
+        assertThat(screen("?vessel=Kettle&do=note")).contains("do=note&amp;vessel=Kettle\" aria-current=\"true\"");
+    }
+
+    @Test
+    void afterTheDecisionOnlyNotesAndReadingsAreOffered() {
+        bench.readyBoth(batch);
+        bench.weigh(batch, "Kettle", "l1", "391", "W-1");
+        bench.post(
+                "/batches/" + batch + "/fill",
+                Map.of("requestId", "reject-0001", "act", "reject", "reason", "smells", "by", "Ada"));
+        String screen = screen("?do=weigh&vessel=Kettle&line=l2");
+        assertThat(screen)
+                .contains("The batch is rejected", "Only notes and readings are written down now.")
+                .doesNotContain("do=correct", "do=rest", "Poured, as the balance shows it");
+        assertThat(screen("?do=note")).contains("Write a note");
+        assertThat(bench.act(batch, Map.of("act", "note", "text", "poured away"))
+                        .status())
+                .isEqualTo(303);
     }
 
     @Test

@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogPost;
 import stillroom.desk.shell.Desk;
@@ -30,6 +31,7 @@ public final class BenchRoutes {
     private static void show(Desk desk, Context request) {
         BatchWork work = BatchWork.of(desk, request);
         BenchView view = new BenchView(work, Input.ofQuery(request), "");
+        readdress(request);
         desk.pages().show(request, TEMPLATE, view.page(desk.frame(request, title(work), Section.BATCHES)));
     }
 
@@ -56,13 +58,38 @@ public final class BenchRoutes {
     /** Where one goes on: the page that one came from, else the same vessel with what comes next in it. */
     private static String after(BatchWork work, Input input, LogEntry entry) {
         BatchEvent event = entry.event();
-        String did = event instanceof Struck ? "struck" : "logged";
+        String did = did(work, event);
         if (input.text("back").equals("overview")) {
             return work.path() + "?did=" + did + "#log";
         }
         String vessel = vessel(event).orElse(input.text("vessel"));
         String line = event instanceof Poured poured ? stillOpen(work, poured) : "";
         return work.path() + "/bench?vessel=" + Wish.coded(vessel) + line + "&did=" + did;
+    }
+
+    private static String did(BatchWork before, BatchEvent event) {
+        if (event instanceof Poured poured) {
+            boolean doubtful = poured.lineId()
+                    .flatMap(before::line)
+                    .filter(line -> QsFigure.doubtful(
+                            before, line, before.state().poured(line.lineId()).plus(poured.mass())))
+                    .isPresent();
+            return doubtful ? "check" : "logged";
+        }
+        return event instanceof Struck ? "struck" : "logged";
+    }
+
+    /** A part that is swapped in has an address too: loading the page again shows what is on the screen now. */
+    private static void readdress(Context request) {
+        if (request.header("HX-Request") == null) {
+            return;
+        }
+        String query = request.queryParamMap().entrySet().stream()
+                .filter(field -> !field.getKey().equals("did"))
+                .map(field -> Wish.coded(field.getKey()) + "="
+                        + Wish.coded(field.getValue().get(0)))
+                .collect(Collectors.joining("&"));
+        request.header("HX-Replace-Url", request.path() + (query.isEmpty() ? "" : "?" + query));
     }
 
     private static Optional<String> vessel(BatchEvent event) {

@@ -59,7 +59,8 @@ final class BenchView {
 
     /** Where nothing in particular is asked for: the vessel where something is to be done, and that. */
     private Wish settled(Wish asked) {
-        Wish placed = asked.in(vessel(asked.vessel()));
+        Wish wanted = isOver(asked) ? Wish.nothing(asked.vessel()) : asked;
+        Wish placed = wanted.in(vessel(asked.vessel()));
         if (placed.doing().isPresent()) {
             return placed;
         }
@@ -69,6 +70,21 @@ final class BenchView {
             return Wish.of(actions.batch().get(0), placed.vessel());
         }
         return next.map(action -> Wish.of(action, placed.vessel())).orElse(placed);
+    }
+
+    /** An entry that is struck is neither struck nor read again; a pH that was corrected is not outside any more. */
+    private boolean isOver(Wish asked) {
+        Optional<Doing> doing = asked.doing();
+        boolean onAnEntry =
+                doing.filter(Set.of(Doing.STRIKE, Doing.AGAIN)::contains).isPresent();
+        boolean struck = onAnEntry
+                && work.state().struck().stream()
+                        .anyMatch(entry -> Integer.toString(entry).equals(asked.get("entry")));
+        boolean corrected = doing.filter(Doing.OUTSIDE::equals).isPresent()
+                && actions.next(vessel(asked.vessel()))
+                        .filter(NextAction.Correct.class::isInstance)
+                        .isEmpty();
+        return struck || corrected;
     }
 
     private String vessel(String asked) {
@@ -158,9 +174,23 @@ final class BenchView {
 
     private List<Way> ways() {
         List<Way> ways = new ArrayList<>();
-        boolean inVessel = !wish.vessel().isEmpty();
-        for (Doing doing : inVessel
-                ? List.of(
+        for (Doing doing : open()) {
+            if (doing == Doing.COMBINE && work.state().openVessels().size() < 2) {
+                continue;
+            }
+            ways.add(way(doing));
+        }
+        return ways;
+    }
+
+    /** What may be done besides the next action. */
+    private List<Doing> open() {
+        if (work.state().decision().isPresent()) {
+            return List.of(Doing.READ, Doing.NOTE);
+        }
+        return wish.vessel().isEmpty()
+                ? List.of(Doing.READY, Doing.NOTE)
+                : List.of(
                         Doing.READ,
                         Doing.CORRECT,
                         Doing.STEP,
@@ -171,18 +201,12 @@ final class BenchView {
                         Doing.COMBINE,
                         Doing.REST,
                         Doing.NOTE,
-                        Doing.READY)
-                : List.of(Doing.READY, Doing.NOTE)) {
-            if (doing == Doing.COMBINE && work.state().openVessels().size() < 2) {
-                continue;
-            }
-            ways.add(way(doing));
-        }
-        return ways;
+                        Doing.READY);
     }
 
     private Way way(Doing doing) {
-        boolean now = wish.doing().filter(doing::equals).isPresent()
+        boolean now = later().stream().noneMatch(Way::current)
+                && wish.doing().filter(doing::equals).isPresent()
                 && !(doing == Doing.STEP && !wish.get("step").isEmpty());
         String words = doing == Doing.CORRECT && work.plan().isEmpty() ? "Add a material" : doing.words();
         String purpose = work.plan().isEmpty() ? "LINE" : "CORRECTION_ACID";

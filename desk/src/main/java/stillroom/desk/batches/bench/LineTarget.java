@@ -52,6 +52,7 @@ final class LineTarget {
                 toReading(),
                 readNow(),
                 state(open),
+                QsFigure.allowed(work, line).map(Grams::toString).orElse(""),
                 DeviationBar.of(line.target().doubleValue(), line.tolerance().doubleValue(), poured.doubleValue()));
     }
 
@@ -61,6 +62,10 @@ final class LineTarget {
         }
         if (line.toReading()) {
             return grams(poured) + " g is in, " + grams(line.target()) + " g expected.";
+        }
+        if (QsFigure.doubtful(work, line, poured)) {
+            return "Within the wide tolerance of q.s., but " + grams(open.abs()) + " g "
+                    + (open.signum() > 0 ? "short" : "over") + ": check the figure.";
         }
         if (open.abs().compareTo(line.tolerance()) <= 0) {
             return "Within tolerance.";

@@ -69,6 +69,7 @@ public sealed interface Panel {
      * @param toReading what it is added up to, empty for an ordinary line
      * @param readNow kind of the reading that should come before more is added, empty for none
      * @param state how far it is, one sentence
+     * @param check how far off the figure may be before it is asked for again [g], empty where the tolerance says all
      */
     record Target(
             String lineId,
@@ -79,6 +80,7 @@ public sealed interface Panel {
             String toReading,
             String readNow,
             String state,
+            String check,
             DeviationBar bar) {}
 
     /**

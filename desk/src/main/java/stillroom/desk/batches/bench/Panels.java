@@ -6,6 +6,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import stillroom.desk.batches.ActionWords;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogWords;
@@ -22,6 +23,8 @@ import stillroom.formulary.plan.PlannedLine;
 
 /** Puts together the one panel that the bench screen shows. */
 final class Panels {
+    private static final Set<Doing> AFTER_THE_DECISION = Set.of(Doing.READ, Doing.NOTE, Doing.STRIKE, Doing.AGAIN);
+
     private final BatchWork work;
     private final NextActions actions;
     private final Wish wish;
@@ -37,7 +40,10 @@ final class Panels {
 
     Panel panel() {
         Doing doing = wish.doing().orElse(Doing.DONE);
-        if (work.state().openVessels().isEmpty() && doing != Doing.NOTE && doing != Doing.STRIKE) {
+        if (work.state().decision().isPresent() && !AFTER_THE_DECISION.contains(doing)) {
+            return decided();
+        }
+        if (work.state().openVessels().isEmpty() && !AFTER_THE_DECISION.contains(doing)) {
             return ready();
         }
         return switch (doing) {
@@ -180,6 +186,14 @@ final class Panels {
             return new Picking(work, wish.vessel()).freeHand();
         }
         return new Panel.Done("What next", says(), waysOn());
+    }
+
+    private Panel decided() {
+        String decided = work.state().stage().words();
+        return new Panel.Done(
+                "The batch is " + decided,
+                "Only notes and readings are written down now. To work on it again, strike the decision first.",
+                List.of(new Way("To the decision", work.path() + "/fill", false)));
     }
 
     /** Where it was corrected meanwhile, what comes next instead. */

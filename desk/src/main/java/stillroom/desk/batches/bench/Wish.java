@@ -29,6 +29,10 @@ record Wish(Optional<Doing> doing, String vessel, Map<String, String> about) {
         return new Wish(doing, input.text("vessel"), about);
     }
 
+    static Wish nothing(String vessel) {
+        return new Wish(Optional.empty(), vessel, Map.of());
+    }
+
     String get(String field) {
         return about.getOrDefault(field, "");
     }

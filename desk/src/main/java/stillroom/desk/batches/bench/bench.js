@@ -14,8 +14,11 @@ function percent(off, target) {
   return (Math.round(Math.abs(off) / target * 1000 + 1e-9) / 10).toFixed(1);
 }
 
-function words(off, tolerance, target) {
+function words(off, tolerance, target, check) {
   const share = target > 0 ? ` (${off < 0 ? '\u2212' : '+'}${percent(off, target)} %)` : '';
+  if (Math.abs(off) <= tolerance + 1e-9 && Math.abs(off) > check + 1e-9) {
+    return `Within the wide tolerance of q.s., but ${shown(Math.abs(off))} g ${off < 0 ? 'short' : 'over'}${share}: check the figure.`;
+  }
   if (Math.abs(off) <= tolerance + 1e-9) {
     return `Within tolerance: ${off < 0 ? '\u2212' : '+'}${shown(Math.abs(off))} g${share}.`;
   }
@@ -30,6 +33,7 @@ function deviate(input) {
   const target = Number(place.dataset.target);
   const tolerance = Number(place.dataset.tolerance);
   const poured = Number(place.dataset.poured);
+  const check = place.dataset.check === undefined ? Infinity : Number(place.dataset.check);
   const typed = read(input.value);
   const together = poured + (typed === null ? 0 : typed);
   const width = Math.max(target * 1.15, target + 2 * tolerance);
@@ -39,7 +43,7 @@ function deviate(input) {
   fill.classList.toggle('bar-over', over);
   place.classList.toggle('deviation-over', over);
   if (typed !== null) {
-    place.querySelector('.deviation-words').textContent = words(together - target, tolerance, target);
+    place.querySelector('.deviation-words').textContent = words(together - target, tolerance, target, check);
   }
 }
 

@@ -145,8 +145,8 @@ public final class LogWords implements BatchEventCases<String> {
 
     @Override
     public String timerStarted(BatchEvent.TimerStarted event) {
-        return "Timer for " + event.vessel() + " until " + Format.time(event.until(), zone) + ": " + event.label()
-                + ".";
+        String of = event.vessel().isBlank() ? "" : " for " + event.vessel();
+        return "Timer" + of + " until " + Format.time(event.until(), zone) + ": " + event.label() + ".";
     }
 
     @Override

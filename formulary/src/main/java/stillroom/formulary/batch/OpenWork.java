@@ -60,10 +60,10 @@ record OpenWork(Formula formula, Plan plan, BatchState state, PhWork pH) {
                         done -> done.event().stepId().filter(step.id()::equals).isPresent());
     }
 
-    /** A reading outside the band goes before what is left of the phase, once the line that moves it is begun. */
+    /** Once the line is begun, its reading and its correction go before what is left of the phase. */
     private boolean begun(PlannedLine line, NextAction action) {
-        return action instanceof NextAction.Correct
-                && state.poured(line.lineId()).signum() > 0;
+        boolean readBefore = action instanceof NextAction.AddToReading add && !add.unread();
+        return state.poured(line.lineId()).signum() > 0 && !readBefore;
     }
 
     private Optional<NextAction> toReading(PlannedLine line, String vessel) {

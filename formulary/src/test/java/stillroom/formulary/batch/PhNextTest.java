@@ -39,6 +39,23 @@ class PhNextTest {
     }
 
     @Test
+    void onceTheAcidIsBegunItsReadingGoesBeforeTheOpenStep() {
+        LogWriter log = LogWriter.toner()
+                .pour("beaker", "w", "water", "954")
+                .pour("beaker", "h", "humectant-1", "30")
+                .pour("beaker", "s", "salt-1", "5")
+                .step("beaker", "a1", 21)
+                .pour("beaker", "p", "preservative-1", "9");
+        assertThat(first(log)).isInstanceOf(NextAction.DoStep.class);
+        log.pour("beaker", "c", "acid-1", g("1"), Purpose.CORRECTION_ACID);
+        assertThat(first(log)).isInstanceOf(NextAction.AddToReading.class);
+        log.ph(6.1);
+        assertThat(first(log)).isInstanceOf(NextAction.Correct.class);
+        log.ph(5.2);
+        assertThat(first(log)).isInstanceOf(NextAction.DoStep.class);
+    }
+
+    @Test
     void insideTheBandItRestsOnceBeforeItIsFilled() {
         LogWriter log = upToTheAcid()
                 .pour("beaker", "c", "acid-1", g("1.4"), Purpose.CORRECTION_ACID)

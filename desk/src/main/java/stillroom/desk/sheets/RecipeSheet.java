@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import stillroom.desk.batches.Cards;
 import stillroom.desk.sheets.Recipe.Ingredient;
 import stillroom.desk.sheets.Recipe.Instruction;
 import stillroom.desk.sheets.Recipe.Part;
@@ -20,7 +21,6 @@ import stillroom.formulary.formula.Phase;
 import stillroom.formulary.formula.Product;
 import stillroom.formulary.formula.ReadingKind;
 import stillroom.formulary.formula.Step;
-import stillroom.formulary.material.Constituent;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.plan.Balance;
@@ -75,10 +75,11 @@ record RecipeSheet(Workshop workshop, Product product, FormulaVersion version, M
     }
 
     private Ingredient ingredient(Line line, PlannedLine planned) {
-        Optional<Material> card = book.material(line.materialKey());
+        Cards cards = new Cards(book);
+        Optional<Material> card = cards.card(line.materialKey());
         return new Ingredient(
-                card.map(Material::name).orElse(line.materialKey()),
-                card.map(this::inci).orElse(""),
+                cards.name(line.materialKey()),
+                cards.inci(line.materialKey()),
                 card.flatMap(Material::strength).flatMap(Strengths::words).orElse(""),
                 Format.percent(planned.asked(), workshop.decimalsShown()),
                 Format.grams(planned.target(), balance.step()),
@@ -87,17 +88,6 @@ record RecipeSheet(Workshop workshop, Product product, FormulaVersion version, M
 
     private static String reading(Amount.ToReading to) {
         return to.reading() == ReadingKind.PH ? "pH" : Format.words(to.reading());
-    }
-
-    private String inci(Material card) {
-        return String.join(
-                ", ",
-                card.composition().stream()
-                        .filter(part -> part.role() == Constituent.Role.INGREDIENT)
-                        .map(part -> book.substance(part.substance())
-                                .map(substance -> substance.inciName())
-                                .orElse(part.substance()))
-                        .toList());
     }
 
     private static Instruction instruction(int number, Step step) {

@@ -54,6 +54,20 @@ public final class Workspace implements AutoCloseable {
         return aside;
     }
 
+    /**
+     * Puts a copy in the place of the open ledger; what stood there stays beside it under another name.
+     *
+     * @throws LedgerException where the copy is not sound; the ledger goes on as it was
+     */
+    public synchronized void putBack(Path copy) {
+        ledger.close();
+        try {
+            Ledger.restore(copy, folder);
+        } finally {
+            ledger = Ledger.open(folder, starter);
+        }
+    }
+
     @Override
     public void close() {
         ledger.close();

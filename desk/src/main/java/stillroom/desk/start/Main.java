@@ -6,8 +6,11 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import stillroom.desk.cli.BackupCommand;
+import stillroom.desk.cli.DataFolder;
 import stillroom.desk.cli.DoseCommand;
 import stillroom.desk.cli.EquilibriumCommand;
+import stillroom.desk.cli.RestoreCommand;
 import stillroom.desk.shell.Workspace;
 import stillroom.ledger.store.LedgerException;
 
@@ -19,7 +22,7 @@ import stillroom.ledger.store.LedgerException;
         mixinStandardHelpOptions = true,
         version = "Stillroom 0.1.0",
         sortOptions = false,
-        subcommands = {EquilibriumCommand.class, DoseCommand.class})
+        subcommands = {EquilibriumCommand.class, DoseCommand.class, BackupCommand.class, RestoreCommand.class})
 public final class Main implements Callable<Integer> {
     static final int USUAL_PORT = 8417;
 
@@ -28,7 +31,7 @@ public final class Main implements Callable<Integer> {
             paramLabel = "DIR",
             description =
                     "Folder of the workshop's data; made where there is none. Usually Stillroom in your home folder.")
-    private Path data = Path.of(System.getProperty("user.home"), "Stillroom");
+    private Path data = DataFolder.USUAL;
 
     @Option(
             names = "--port",

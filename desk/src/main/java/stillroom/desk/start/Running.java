@@ -13,13 +13,15 @@ import stillroom.desk.shell.Workspace;
 import stillroom.ledger.store.LedgerException;
 
 /** A served workshop. */
-record Running(Workspace workspace, Javalin server) {
+record Running(Workspace workspace, Javalin server, DailyCopies copies) {
     /** Pages that a start visits once to fill the class archive. */
     private static final List<String> USUAL_PAGES = List.of("/", "/products", "/materials", "/batches", "/workshop");
 
     static Running start(Workspace workspace, int port) {
         try {
-            Running running = new Running(workspace, Server.start(workspace, Clock.systemDefaultZone(), port));
+            Clock clock = Clock.systemDefaultZone();
+            Running running =
+                    new Running(workspace, Server.start(workspace, clock, port), DailyCopies.begin(workspace, clock));
             Runtime.getRuntime().addShutdownHook(new Thread(running::stop));
             return running;
         } catch (RuntimeException fault) {
@@ -75,6 +77,7 @@ record Running(Workspace workspace, Javalin server) {
 
     void stop() {
         server.stop();
+        copies.close();
         workspace.close();
     }
 }

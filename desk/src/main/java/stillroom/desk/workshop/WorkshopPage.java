@@ -32,5 +32,5 @@ public record WorkshopPage(
     public record BalanceRow(int position, String name, String step, String maximum, String repeatability) {}
 
     /** One copy of the data. */
-    public record Copy(String file, String when, String size) {}
+    public record Copy(String name, String when, String how, String size) {}
 }

@@ -3,11 +3,15 @@ package stillroom.desk.workshop;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Input;
 import stillroom.desk.shell.Typed;
+import stillroom.ledger.backup.Backup;
+import stillroom.ledger.backup.Backups;
 import stillroom.ledger.workshop.Workshop;
 
 /** The workshop's own page: settings, copies, and the end of a demonstration. */
@@ -25,6 +29,7 @@ public final class WorkshopRoutes {
         routes.get("/workshop", workshop::show);
         routes.post("/workshop", workshop::change);
         routes.post("/workshop/backup", workshop::backUp);
+        routes.post("/workshop/restore", workshop::putBack);
         routes.post("/workshop/begin", workshop::begin);
         BalanceRoutes.add(routes, desk);
         MeterRoutes.add(routes, desk);
@@ -70,8 +75,21 @@ public final class WorkshopRoutes {
     }
 
     private void backUp(Context request) {
-        new Copies(desk.workspace(), desk.zone()).write(desk.now());
+        backups().write(LocalDateTime.now(desk.clock()));
         request.redirect("/workshop?did=copied-data#copies", HttpStatus.SEE_OTHER);
+    }
+
+    private Backups backups() {
+        return new Backups(desk.workspace().folder());
+    }
+
+    /** Only copies of the list can be named, so that no path comes in from outside. */
+    private void putBack(Context request) {
+        Backup copy = backups()
+                .named(Input.of(request).text("copy"))
+                .orElseThrow(() -> new NotFoundResponse("There is no such copy in the folder for copies."));
+        desk.workspace().putBack(copy.file());
+        request.redirect("/workshop?did=put-back#copies", HttpStatus.SEE_OTHER);
     }
 
     /** Only a demonstration can be set aside here: a real workshop is not put away by a button. */

@@ -10,12 +10,16 @@ import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.plan.Balance;
+import stillroom.ledger.backup.Backup;
+import stillroom.ledger.backup.Backups;
 import stillroom.ledger.workshop.Workshop;
 
 /** Builds the workshop's own page. */
 record WorkshopView(Desk desk) {
+    private static final int COPIES_SHOWN = 24;
+
     WorkshopPage page(Context request, Typed typed, Typed begin, String conflict) {
-        Copies copies = new Copies(desk.workspace(), desk.zone());
+        Backups backups = new Backups(desk.workspace().folder());
         return new WorkshopPage(
                 desk.frame(request, "Workshop", Section.WORKSHOP),
                 typed,
@@ -25,8 +29,16 @@ record WorkshopView(Desk desk) {
                 balances(desk.ledger().equipment().balances()),
                 begin,
                 desk.workspace().folder().resolve("stillroom.db").toString(),
-                copies.folder().toString(),
-                copies.newest());
+                backups.folder().toString(),
+                backups.all().stream().limit(COPIES_SHOWN).map(this::copy).toList());
+    }
+
+    private WorkshopPage.Copy copy(Backup backup) {
+        return new WorkshopPage.Copy(
+                backup.name(),
+                Format.moment(backup.at().atZone(desk.zone()).toInstant(), desk.zone()),
+                backup.automatic() ? "by itself" : "by hand",
+                Format.figure(backup.bytes() / 1e6, 1) + " MB");
     }
 
     private static List<WorkshopPage.BalanceRow> balances(List<Balance> balances) {

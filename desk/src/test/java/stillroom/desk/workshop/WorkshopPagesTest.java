@@ -106,13 +106,26 @@ class WorkshopPagesTest {
     }
 
     @Test
-    void aCopyIsWrittenAndItsPathSaid() throws IOException {
+    void aCopyIsWrittenAndPutBack() throws IOException {
         desk.post("/workshop/balances/new", Map.of("name", "A", "step", "0.1", "maximum", "2000"));
         assertThat(desk.post("/workshop/backup", Map.of()).status()).isEqualTo(303);
         Path copy = folder.resolve("backups/stillroom-20261125-093000.db");
         assertThat(Files.size(copy)).isPositive();
         assertThat(desk.get("/workshop?did=copied-data").body())
-                .contains(copy.toAbsolutePath().normalize().toString(), "A copy of everything is written");
+                .contains(copy.getFileName().toString(), "A copy of everything is written");
+        desk.post("/workshop/balances/1/remove", Map.of("was", "A"));
+        assertThat(desk.post("/workshop/restore", Map.of("copy", "../stillroom.db"))
+                        .status())
+                .isEqualTo(404);
+        assertThat(desk.post(
+                                "/workshop/restore",
+                                Map.of("copy", copy.getFileName().toString()))
+                        .status())
+                .isEqualTo(303);
+        assertThat(desk.ledger().equipment().balances())
+                .extracting(Balance::name)
+                .containsExactly("A");
+        assertThat(folder.resolve("before-restore.db")).exists();
     }
 
     @Test

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.material.StarterLibrary;
 import stillroom.ledger.batch.BatchBook;
+import stillroom.ledger.document.Drawer;
 import stillroom.ledger.formula.ProductShelf;
 import stillroom.ledger.label.LabelBook;
 import stillroom.ledger.lot.LotBook;
@@ -91,6 +92,15 @@ public final class Ledger implements AutoCloseable {
 
     public MeterBook meters() {
         return meters;
+    }
+
+    /**
+     * The records of one kind that are read and written whole.
+     *
+     * @param kind name of the drawer, the same for ever, in lower case with hyphens
+     */
+    public <T> Drawer<T> drawer(String kind, Class<T> type) {
+        return new Drawer<>(database, kind, type);
     }
 
     /** Several changes as one: all are stored, or none where the work or a part of it throws. Others wait meanwhile. */

@@ -77,7 +77,7 @@ final class MigrationTest {
         for (String trigger : triggers) {
             Workbench.behindItsBack(folder, "drop trigger " + trigger);
         }
-        for (String table : List.of("label_sheet", "ph_meter", "calibration")) {
+        for (String table : List.of("label_sheet", "ph_meter", "calibration", "document")) {
             Workbench.behindItsBack(folder, "drop table " + table);
         }
         Workbench.behindItsBack(folder, "delete from flyway_schema_history where version <> '1'");

@@ -8,7 +8,7 @@ import org.flywaydb.core.api.FlywayException;
 /** Brings a file to this program's schema. Flyway is loaded only where there is something to bring. */
 final class Migrations {
     /** Number of the newest migration in {@code resources/migrations}. */
-    static final int LATEST = 4;
+    static final int LATEST = 10;
 
     private Migrations() {}
 

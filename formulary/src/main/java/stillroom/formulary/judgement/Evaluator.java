@@ -7,12 +7,14 @@ import java.util.List;
 import stillroom.formulary.evaluation.Evaluation;
 import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.evaluation.PreservativeState;
+import stillroom.formulary.evaluation.Preserving;
 import stillroom.formulary.evaluation.Subject;
 import stillroom.formulary.judgement.craft.CraftChecks;
 import stillroom.formulary.judgement.law.LawChecks;
 import stillroom.formulary.judgement.pot.Check;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.PriceBook;
+import stillroom.formulary.judgement.preservation.Keeping;
 import stillroom.formulary.judgement.preservation.Preservation;
 import stillroom.formulary.judgement.preservation.PreservationFindings;
 import stillroom.formulary.material.MaterialBook;
@@ -68,8 +70,13 @@ public final class Evaluator {
                 asOf, market, rules.recordedOn(market), pot.figures(), pot.composition(), findings, preservation);
     }
 
-    /** The preservatives at one pH, to draw how they change over a band. */
-    public List<PreservativeState> preservationAt(Subject subject, MaterialBook book, LocalDate asOf, double ph) {
-        return Preservation.states(Pot.open(subject, book, PriceBook.ofCards(book), rules, asOf), Interval.point(ph));
+    /**
+     * What keeps a product: the preservatives at its pH and over a span of pH, water activity, boosters.
+     *
+     * @param span of pH to draw
+     * @param step between two points, above 0 [pH]
+     */
+    public Preserving preserving(Subject subject, MaterialBook book, LocalDate asOf, Interval span, double step) {
+        return Keeping.of(Pot.open(subject, book, PriceBook.ofCards(book), rules, asOf), span, step);
     }
 }

@@ -2,6 +2,7 @@ package stillroom.formulary.rule;
 
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillroom.formulary.formula.ProductType;
@@ -57,6 +58,56 @@ final class PublishedFigures {
                 ? Optional.empty()
                 : Optional.of(
                         new Interval(low.get(), row.number(column + "_high").orElse(low.get())));
+    }
+
+    static DistributionFigures distribution() {
+        Map<String, Map<DistributionFigures.OilKind, DistributionFigures.Published>> oils = new LinkedHashMap<>();
+        for (ReferenceRow row : ReferenceTable.read(
+                "preservation/partition.csv", "preservative", "oil", "ratio", "ratio_high", "source")) {
+            oils.computeIfAbsent(row.required("preservative"), key -> new EnumMap<>(DistributionFigures.OilKind.class))
+                    .put(row.choice("oil", DistributionFigures.OilKind.class), published(row, "ratio"));
+        }
+        Map<String, Map<String, DistributionFigures.Published>> micelles = new LinkedHashMap<>();
+        for (ReferenceRow row : ReferenceTable.read(
+                "preservation/micelles.csv",
+                "preservative",
+                "surfactant",
+                "per_percent",
+                "per_percent_high",
+                "source")) {
+            micelles.computeIfAbsent(row.required("preservative"), key -> new LinkedHashMap<>())
+                    .put(row.required("surfactant"), published(row, "per_percent"));
+        }
+        return new DistributionFigures(oils, micelles);
+    }
+
+    private static DistributionFigures.Published published(ReferenceRow row, String column) {
+        row.required(column);
+        return new DistributionFigures.Published(range(row, column).orElseThrow(), row.required("source"));
+    }
+
+    static List<GrowthFigures> growth() {
+        Map<Organisms, GrowthFigures> figures = new EnumMap<>(Organisms.class);
+        for (ReferenceRow row :
+                ReferenceTable.read("water-activity/growth.csv", "group", "organism", "least_activity", "source")) {
+            double least = row.requiredDecimal("least_activity").doubleValue();
+            GrowthFigures one = new GrowthFigures(
+                    row.choice("group", Organisms.class),
+                    row.required("organism"),
+                    Interval.point(least),
+                    row.required("source"));
+            figures.merge(one.group(), one, PublishedFigures::together);
+        }
+        return List.copyOf(figures.values());
+    }
+
+    private static GrowthFigures together(GrowthFigures one, GrowthFigures other) {
+        GrowthFigures drier = one.least().low() <= other.least().low() ? one : other;
+        Interval least = new Interval(
+                Math.min(one.least().low(), other.least().low()),
+                Math.max(one.least().high(), other.least().high()));
+        String source = one.source().equals(other.source()) ? one.source() : one.source() + "; " + other.source();
+        return new GrowthFigures(one.group(), drier.organism(), least, source);
     }
 
     static Map<ProductType, ExposureFigures> exposure() {

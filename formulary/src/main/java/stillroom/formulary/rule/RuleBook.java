@@ -16,6 +16,8 @@ import stillroom.formulary.formula.ProductType;
  * @param acids dissociation constants by acid key
  * @param inhibition by key of the preservative
  * @param exposure by product type, where the tables have it
+ * @param distribution of preservatives between water, oil and micelles
+ * @param growth least water activity by group of organisms
  * @param names for a market, its own name for an INCI name, such as Water for Aqua
  */
 public record RuleBook(
@@ -28,7 +30,9 @@ public record RuleBook(
         AcidConstants acids,
         Map<String, Map<String, String>> names,
         Map<String, InhibitionFigures> inhibition,
-        Map<ProductType, ExposureFigures> exposure) {
+        Map<ProductType, ExposureFigures> exposure,
+        DistributionFigures distribution,
+        List<GrowthFigures> growth) {
     public RuleBook {
         laws = Map.copyOf(laws);
         claims = List.copyOf(claims);
@@ -39,6 +43,7 @@ public record RuleBook(
         names = Map.copyOf(names);
         inhibition = Map.copyOf(inhibition);
         exposure = Map.copyOf(exposure);
+        growth = List.copyOf(growth);
     }
 
     public Optional<MarketLaw> law(String market) {

@@ -36,7 +36,9 @@ public final class RuleTables {
                 AcidConstantsFile.shipped(),
                 Map.of("US", namesOf("us")),
                 PublishedFigures.inhibition(),
-                PublishedFigures.exposure());
+                PublishedFigures.exposure(),
+                PublishedFigures.distribution(),
+                PublishedFigures.growth());
     }
 
     private static MarketLaw law(String market, List<String> tables) {

@@ -46,13 +46,15 @@ public final class Bench implements MaterialBook {
         Bench book = new Bench();
         book.pure("water", Family.WATER, 18.015);
         book.pure("glycerin", Family.HUMECTANT, 92.094, "humectant");
-        book.pure("helianthus-annuus-seed-oil", Family.OIL, UNKNOWN, "oil");
+        book.pure("helianthus-annuus-seed-oil", Family.OIL, UNKNOWN, "oil", "triglyceride");
+        book.pure("ester-oil", Family.OIL, UNKNOWN, "oil");
         book.pure("phenoxyethanol", Family.PRESERVATIVE, 138.166, "preservative-annex-v");
         book.pure("ethylhexylglycerin", Family.PRESERVATIVE, 204.31, "preservative-booster");
         book.salt("sodium-benzoate", Family.PRESERVATIVE, 144.105, "benzoic-acid", "preservative-annex-v");
         book.salt("potassium-benzoate", Family.PRESERVATIVE, 160.213, "benzoic-acid", "preservative-annex-v");
         book.salt("potassium-sorbate", Family.PRESERVATIVE, 150.218, "sorbic-acid", "preservative-annex-v");
         book.pure("methylparaben", Family.PRESERVATIVE, 152.149, "preservative-annex-v", "paraben");
+        book.parabenSalt();
         book.pure("ethylparaben", Family.PRESERVATIVE, 166.176, "preservative-annex-v", "paraben");
         book.pure("propylparaben", Family.PRESERVATIVE, 180.203, "preservative-annex-v", "paraben");
         book.pure("methylisothiazolinone", Family.PRESERVATIVE, 115.15, "preservative-annex-v");
@@ -62,6 +64,7 @@ public final class Bench implements MaterialBook {
         book.surfactant("sodium-laureth-sulfate", ChargeClass.ANIONIC);
         book.surfactant("cocamidopropyl-betaine", ChargeClass.AMPHOTERIC);
         book.surfactant("coco-glucoside", ChargeClass.NONIONIC);
+        book.surfactant("polysorbate-80", ChargeClass.NONIONIC);
         book.surfactant("behentrimonium-chloride", ChargeClass.CATIONIC);
         book.salt("sodium-chloride", Family.SALT, 58.44, "hydrochloric-acid", "electrolyte");
         book.mixture("sles-70", Family.SURFACTANT, "sodium-laureth-sulfate", 0.70, "water", 0.30);
@@ -81,6 +84,28 @@ public final class Bench implements MaterialBook {
         Parent parent = Parent.salt(acid, 1, CounterIon.SODIUM, 1);
         return substance(key, molarMass, ChargeClass.NONE, false, Optional.of(parent), tags)
                 .card(key, family, Constituent.exactly(key, 1));
+    }
+
+    /** A law counts it as 4-hydroxybenzoic acid; it acts as methylparaben. */
+    private void parabenSalt() {
+        String key = "sodium-methylparaben";
+        substances.put(
+                key,
+                new Substance(
+                        key,
+                        key,
+                        List.of(),
+                        Optional.of(174.131),
+                        ChargeClass.NONE,
+                        false,
+                        Optional.of("methylparaben"),
+                        List.of("preservative-annex-v", "paraben"),
+                        "hand-made for this test",
+                        Optional.of(Parent.salt("4-hydroxybenzoic-acid", 1, CounterIon.SODIUM, 1)),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()));
+        card(key, Family.PRESERVATIVE, Constituent.exactly(key, 1));
     }
 
     private Bench surfactant(String key, ChargeClass charge) {

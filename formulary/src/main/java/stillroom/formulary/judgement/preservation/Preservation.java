@@ -6,38 +6,44 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillroom.formulary.constants.AcidConstant;
+import stillroom.formulary.evaluation.Outcome;
 import stillroom.formulary.evaluation.PreservativeState;
-import stillroom.formulary.judgement.pot.Emulsion;
+import stillroom.formulary.judgement.pot.Expressed;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.Share;
 import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Parent;
 import stillroom.formulary.material.Substance;
 import stillroom.formulary.quantity.Interval;
-import stillroom.formulary.rule.InhibitionFigures;
 
 /**
- * Each preservative at a pH: total, undissociated, free in the water phase after partition into the oil phase.
+ * Each preservative at a pH: total, undissociated, lost to oil and micelles, free in the water phase.
  *
- * <p>Free = f · total / (W + f · P · O) with f the undissociated fraction, P the octanol-water partition coefficient,
- * W and O the mass fractions of water phase and oil phase. What micelles of surfactants hold is not taken off, as no
- * figures are recorded; the true free share is then lower.
+ * <p>Only the undissociated form enters oil and micelles (micelles do not bind the anions of parabens and hydroxybenzoic
+ * acids: Journal of Molecular Liquids 2009, abstract read). The equations stand in {@code Distribution}; the figures in
+ * the tables beside {@code inhibition.csv}.
  */
 public final class Preservation {
-    private static final String MICELLES = "what surfactant micelles hold is not taken off";
+    private static final double WATER_PHASE = 0.03;
 
     private Preservation() {}
 
     /** The states over a range of pH; empty where there is no water phase. */
     public static List<PreservativeState> states(Pot pot, Interval ph) {
-        double water = Pot.sum(pot.where(share -> share.isWater() || share.is("humectant") || share.is("alcohol")));
-        if (pot.waterFraction() < 0.03) {
+        if (pot.waterFraction() < WATER_PHASE) {
             return List.of();
         }
-        double oil = Pot.sum(Emulsion.oils(pot.shares()));
+        double water = Pot.sum(pot.where(share -> share.isWater() || share.is("humectant") || share.is("alcohol")));
         List<PreservativeState> states = new ArrayList<>();
-        byBase(pot).forEach((base, shares) -> states.add(new Phases(pot, water, oil, ph).state(base, shares)));
+        byBase(pot).forEach((base, shares) -> states.add(new One(pot, base, shares, water).state(ph)));
         return List.copyOf(states);
+    }
+
+    /** Whether anything in it acts by its undissociated form, so that the pH decides. */
+    static boolean hangsOnPh(Pot pot) {
+        return byBase(pot).values().stream()
+                .flatMap(List::stream)
+                .anyMatch(share -> share.substance().flatMap(Substance::acidKey).isPresent());
     }
 
     /** Preservatives by the acid or neutral substance that acts. */
@@ -46,104 +52,138 @@ public final class Preservation {
         for (Share share : pot.ingredients("preservative-annex-v")) {
             boolean surfactant = share.substance().map(Substance::surfactant).orElse(false);
             if (!surfactant || pot.broughtBy(Family.PRESERVATIVE, share)) {
-                byBase.computeIfAbsent(base(share), key -> new ArrayList<>()).add(share);
+                byBase.computeIfAbsent(base(share, pot), key -> new ArrayList<>())
+                        .add(share);
             }
         }
         return byBase;
     }
 
-    private static String base(Share share) {
-        return share.substance()
-                .flatMap(Substance::parent)
-                .filter(parent -> parent.counterIon().isPresent())
-                .map(Parent::substance)
+    /** A salt counts as its acid or base, but the salt of a paraben as that paraben, as which it acts. */
+    private static String base(Share share, Pot pot) {
+        Optional<String> paraben = share.substance()
+                .filter(known -> known.is("paraben"))
+                .flatMap(Substance::acidKey)
+                .filter(key -> pot.book().substance(key).isPresent());
+        return paraben.or(() -> share.substance()
+                        .flatMap(Substance::parent)
+                        .filter(parent -> parent.counterIon().isPresent())
+                        .map(Parent::substance))
                 .orElse(share.key());
     }
 
-    /** The two phases at a range of pH. */
-    private record Phases(Pot pot, double water, double oil, Interval ph) {
-        PreservativeState state(String base, List<Share> shares) {
-            Optional<AcidConstant> acid = shares.stream()
+    /** One preservative with all that brings it. */
+    private record One(Pot pot, String base, List<Share> shares, double water) {
+        PreservativeState state(Interval ph) {
+            Optional<AcidConstant> acid = acid();
+            boolean dissociates = acid.isEmpty() && isAcid();
+            Interval uncharged = acid.map(known -> fractions(known, ph))
+                    .orElse(dissociates ? new Interval(0, 1) : Interval.point(1));
+            List<String> uncounted = new ArrayList<>();
+            double[] total = total(uncounted);
+            Interval range = new Interval(total[0], total[2]);
+            Losses losses = Losses.of(pot, base, water);
+            Interval free = losses.free(range, uncharged);
+            boolean atMost = !losses.isKnown() || dissociates;
+            Interval shown = percent(atMost ? new Interval(0, free.high()) : free);
+            return new PreservativeState(
+                    base,
+                    name(),
+                    Pot.lines(shares),
+                    total[1] * 100,
+                    percent(range),
+                    percent(uncharged),
+                    outcome(losses.oilGap(), losses.inOil(uncharged)),
+                    outcome(losses.micelleGap(), losses.inMicelles(uncharged)),
+                    shown,
+                    atMost,
+                    acid.filter(known -> known.freeAcidSolubilityGramsPerKg().isPresent())
+                            .map(known -> known.freeAcidSolubilityGramsPerKg().orElseThrow() / 10),
+                    Standings.of(pot.rules().inhibition().get(base), shown, atMost),
+                    note(losses, dissociates, uncounted));
+        }
+
+        private Optional<AcidConstant> acid() {
+            return shares.stream()
                     .flatMap(share -> share.substance().flatMap(Substance::acidKey).stream())
                     .flatMap(key -> pot.rules().acids().find(key).stream())
                     .findFirst();
-            double total = shares.stream()
-                    .mapToDouble(share -> share.nominal() * asBase(share, base))
-                    .sum();
-            Interval fraction = acid.map(this::fractions).orElse(Interval.point(1));
-            Optional<InhibitionFigures> figures =
-                    Optional.ofNullable(pot.rules().inhibition().get(base));
-            Interval free = new Interval(
-                    100 * free(total, fraction.low(), figures), 100 * free(total, fraction.high(), figures));
-            String name = pot.book()
-                    .substance(base)
-                    .map(Substance::inciName)
-                    .orElse(shares.get(0).name());
-            return new PreservativeState(
-                    base,
-                    name,
-                    Pot.lines(shares),
-                    total * 100,
-                    new Interval(fraction.low() * 100, fraction.high() * 100),
-                    free,
-                    solubility(acid),
-                    figures.map(known -> against(known, free.low())).orElse(List.of()),
-                    MICELLES);
         }
 
-        private Interval fractions(AcidConstant acid) {
+        /** An acid by its name, or what a salt counts as: it dissociates, whether or not a constant is on record. */
+        private boolean isAcid() {
+            return base.endsWith("-acid")
+                    || shares.stream()
+                            .anyMatch(share -> share.substance()
+                                    .flatMap(Substance::parent)
+                                    .flatMap(Parent::counterIon)
+                                    .isPresent());
+        }
+
+        private static Interval fractions(AcidConstant acid, Interval ph) {
             double one = Undissociated.fraction(acid, ph.low());
             double other = Undissociated.fraction(acid, ph.high());
             return new Interval(Math.min(one, other), Math.max(one, other));
         }
 
-        private double free(double total, double fraction, Optional<InhibitionFigures> figures) {
-            double partition = figures.flatMap(InhibitionFigures::logP)
-                    .map(logP -> Math.pow(10, logP))
-                    .orElse(0.0);
-            return fraction * total / (water + fraction * partition * oil);
+        /** Lower, nominal and upper mass fraction, salts counted as what acts. */
+        private double[] total(List<String> uncounted) {
+            double[] total = new double[3];
+            for (Share share : shares) {
+                Optional<Double> known =
+                        share.substance().flatMap(substance -> Expressed.as(substance, base, pot.book()));
+                double factor = known.orElseGet(() -> throughConstants(share).orElse(1.0));
+                if (known.isEmpty() && throughConstants(share).isEmpty()) {
+                    uncounted.add(share.name());
+                }
+                total[0] += share.amount().lower() * factor;
+                total[1] += share.nominal() * factor;
+                total[2] += share.amount().upper() * factor;
+            }
+            return total;
         }
 
-        private double asBase(Share share, String base) {
+        /** Where the acid itself is no substance of the book, the table of constants has its molar mass. */
+        private Optional<Double> throughConstants(Share share) {
             Optional<Double> own = share.substance().flatMap(Substance::molarMassGramsPerMol);
-            Optional<Double> counted = pot.book()
-                    .substance(base)
-                    .flatMap(Substance::molarMassGramsPerMol)
-                    .or(() -> pot.rules().acids().find(base).map(AcidConstant::gramsPerMol));
+            Optional<Double> counted = pot.rules().acids().find(base).map(AcidConstant::gramsPerMol);
             double units = share.substance()
                     .flatMap(Substance::parent)
                     .map(Parent::units)
                     .orElse(1.0);
-            return share.key().equals(base) || own.isEmpty() || counted.isEmpty()
-                    ? 1
-                    : units * counted.get() / own.get();
+            return own.isPresent() && counted.isPresent()
+                    ? Optional.of(units * counted.get() / own.get())
+                    : Optional.empty();
         }
 
-        private static Optional<Double> solubility(Optional<AcidConstant> acid) {
-            return acid.filter(known -> known.freeAcidSolubilityGramsPerKg().isPresent())
-                    .map(known -> known.freeAcidSolubilityGramsPerKg().orElseThrow() / 10);
+        private String name() {
+            return pot.book()
+                    .substance(base)
+                    .map(Substance::inciName)
+                    .orElse(shares.get(0).name());
         }
 
-        private static List<PreservativeState.Inhibition> against(InhibitionFigures figures, double freePercent) {
-            List<PreservativeState.Inhibition> against = new ArrayList<>();
-            PreservativeState.Group[] groups = PreservativeState.Group.values();
-            for (int i = 0; i < groups.length; i++) {
-                Optional<Interval> published = figures.groups().get(i);
-                if (published.isPresent()) {
-                    against.add(new PreservativeState.Inhibition(
-                            groups[i], published.get(), standing(published.get(), freePercent), figures.source()));
-                }
+        private static String note(Losses losses, boolean dissociates, List<String> uncounted) {
+            List<String> parts = new ArrayList<>();
+            losses.oilGap().ifPresent(gap -> parts.add("loss into oil not known: " + gap));
+            losses.micelleGap().ifPresent(gap -> parts.add("loss into micelles not known: " + gap));
+            if (dissociates) {
+                parts.add("its dissociation constant is not recorded");
             }
-            return against;
+            if (!uncounted.isEmpty()) {
+                parts.add(String.join(", ", uncounted) + " counted in full: a molar mass is missing");
+            }
+            return parts.isEmpty()
+                    ? "loss into oil and micelles taken off by published figures"
+                    : String.join("; ", parts);
         }
 
-        private static PreservativeState.Standing standing(Interval published, double freePercent) {
-            if (freePercent < published.low()) {
-                return PreservativeState.Standing.BELOW_ALL;
-            }
-            return freePercent > published.high()
-                    ? PreservativeState.Standing.ABOVE_ALL
-                    : PreservativeState.Standing.AMONG;
+        private static Outcome<Interval> outcome(Optional<String> gap, Interval share) {
+            return gap.<Outcome<Interval>>map(Outcome::notKnown).orElseGet(() -> Outcome.known(percent(share)));
+        }
+
+        private static Interval percent(Interval fraction) {
+            return new Interval(fraction.low() * 100, fraction.high() * 100);
         }
     }
 }

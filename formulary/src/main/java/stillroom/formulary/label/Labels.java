@@ -56,8 +56,10 @@ public final class Labels {
         Map<String, LabelWarning> byKey = new LinkedHashMap<>();
         for (Applying applying : Applying.on(pot, pot.asOf())) {
             Rule rule = applying.rule();
-            if (!rule.warning().isEmpty() && rule.kind() != Rule.Kind.PROHIBITED) {
-                byKey.computeIfAbsent(rule.warning(), key -> warning(key, rule, language));
+            if (rule.kind() != Rule.Kind.PROHIBITED && applying.demandsWarning(pot)) {
+                rule.demand()
+                        .warnings()
+                        .forEach(key -> byKey.computeIfAbsent(key, missing -> warning(missing, rule, language)));
             }
         }
         return List.copyOf(byKey.values());

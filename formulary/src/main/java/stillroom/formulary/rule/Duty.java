@@ -12,7 +12,9 @@ public record Duty(String id, List<String> markets, When when, String says, Stri
     /** The products that a duty concerns. */
     public enum When {
         ALWAYS,
-        WATER
+        WATER,
+        /** Products that touch the eye. */
+        EYE
     }
 
     public Duty {

@@ -37,9 +37,25 @@ public final class MarketLaw {
         return bySubstance.getOrDefault(substance, List.of());
     }
 
+    /** Every row that names the substance by one of its names, of any day, each once. */
+    public List<Rule> naming(List<String> names) {
+        if (names.size() == 1) {
+            return naming(names.get(0));
+        }
+        List<Rule> all = new ArrayList<>();
+        for (String name : names) {
+            for (Rule rule : naming(name)) {
+                if (all.stream().noneMatch(known -> known == rule)) {
+                    all.add(rule);
+                }
+            }
+        }
+        return all;
+    }
+
     /** Whether the table names the substance on that day. */
-    public boolean lists(String table, String substance, LocalDate day) {
-        return naming(substance).stream()
+    public boolean lists(String table, List<String> names, LocalDate day) {
+        return naming(names).stream()
                 .anyMatch(rule -> rule.table().equals(table) && rule.span().countsOn(day));
     }
 

@@ -10,7 +10,7 @@ import java.util.List;
  * @param entry the entry within it
  * @param name what the row is about, in words
  * @param substances keys of the substances that it names
- * @param warning key of a warning that the label must carry when the row applies, may be empty
+ * @param demand warnings that the label must carry when the row applies
  * @param note what the row says beyond its columns, may be empty
  */
 public record Rule(
@@ -23,7 +23,7 @@ public record Rule(
         List<String> substances,
         Scope scope,
         Limit limit,
-        String warning,
+        LabelDemand demand,
         Span span,
         Citation citation,
         String note) {
@@ -38,7 +38,9 @@ public record Rule(
         /** To be named on the label above the table's threshold. */
         ALLERGEN,
         /** Advice of a scientific body, no law. */
-        GUIDANCE
+        GUIDANCE,
+        /** Asks something that a composition cannot show, such as a purity: to be looked at whenever it is in. */
+        NOTICE
     }
 
     public Rule {

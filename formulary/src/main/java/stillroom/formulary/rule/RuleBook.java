@@ -1,7 +1,9 @@
 package stillroom.formulary.rule;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +20,7 @@ import stillroom.formulary.formula.ProductType;
  * @param exposure by product type, where the tables have it
  * @param distribution of preservatives between water, oil and micelles
  * @param growth least water activity by group of organisms
+ * @param notCovered by market code, what its record leaves out, in words
  * @param names for a market, its own name for an INCI name, such as Water for Aqua
  */
 public record RuleBook(
@@ -28,6 +31,7 @@ public record RuleBook(
         List<OrderRule> order,
         Map<String, Double> norrish,
         AcidConstants acids,
+        Map<String, String> notCovered,
         Map<String, Map<String, String>> names,
         Map<String, InhibitionFigures> inhibition,
         Map<ProductType, ExposureFigures> exposure,
@@ -40,6 +44,7 @@ public record RuleBook(
         warnings = List.copyOf(warnings);
         order = List.copyOf(order);
         norrish = Map.copyOf(norrish);
+        notCovered = Map.copyOf(notCovered);
         names = Map.copyOf(names);
         inhibition = Map.copyOf(inhibition);
         exposure = Map.copyOf(exposure);
@@ -48,6 +53,35 @@ public record RuleBook(
 
     public Optional<MarketLaw> law(String market) {
         return Optional.ofNullable(laws.get(market));
+    }
+
+    /** The same with a country of the maker's own, which takes the place of one on record under the same code. */
+    public RuleBook with(Country country) {
+        String market = country.law().market();
+        Map<String, MarketLaw> allLaws = new LinkedHashMap<>(laws);
+        allLaws.put(market, country.law());
+        Map<String, String> allNotCovered = new LinkedHashMap<>(notCovered);
+        allNotCovered.put(market, country.notCovered());
+        Map<String, Map<String, String>> allNames = new LinkedHashMap<>(names);
+        allNames.put(market, country.names());
+        List<Duty> allDuties = new ArrayList<>(duties);
+        allDuties.addAll(country.duties());
+        List<WarningText> allWarnings = new ArrayList<>(country.warnings());
+        allWarnings.addAll(warnings);
+        return new RuleBook(
+                allLaws,
+                claims,
+                allDuties,
+                allWarnings,
+                order,
+                norrish,
+                acids,
+                allNotCovered,
+                allNames,
+                inhibition,
+                exposure,
+                distribution,
+                growth);
     }
 
     /** A warning's wording in a language; empty where nobody has entered it. */

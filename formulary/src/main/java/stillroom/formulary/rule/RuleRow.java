@@ -2,8 +2,12 @@ package stillroom.formulary.rule;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stillroom.formulary.formula.Brief;
@@ -18,15 +22,18 @@ final class RuleRow {
         "name",
         "substances",
         "products",
+        "only_for",
         "not_for",
         "purpose",
         "limit_percent",
         "counting",
         "expressed_as",
         "expressed_molar_mass",
+        "ph_min",
         "ph_max",
         "not_with",
         "warning",
+        "warning_above_percent",
         "valid_from",
         "valid_until",
         "stock_until",
@@ -63,23 +70,62 @@ final class RuleRow {
                 entry,
                 row.choice("kind", Rule.Kind.class),
                 row.required("name"),
-                row.list("substances"),
+                substances(row),
                 scope(row),
                 limit(row),
-                row.text("warning"),
+                new LabelDemand(row.list("warning"), row.number("warning_above_percent")),
                 span(row),
                 new Citation(row.required("source_key"), row.required("paragraph"), day(row, "read_on")),
                 row.text("note"));
     }
 
     private static Scope scope(ReferenceRow row) {
-        Set<Brief.People> notFor = new LinkedHashSet<>();
-        for (String word : row.list("not_for")) {
-            notFor.add(Brief.People.valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_')));
-        }
         Scope.Purpose purpose =
                 row.text("purpose").isEmpty() ? Scope.Purpose.ANY : row.choice("purpose", Scope.Purpose.class);
-        return new Scope(Scope.productsOf(row.list("products")), notFor, purpose);
+        return new Scope(
+                Scope.productsOf(row.list("products")), people(row, "only_for"), people(row, "not_for"), purpose);
+    }
+
+    private static Set<Brief.People> people(ReferenceRow row, String column) {
+        Set<Brief.People> people = new LinkedHashSet<>();
+        for (String word : row.list(column)) {
+            people.add(Brief.People.valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_')));
+        }
+        return people;
+    }
+
+    /** Keys of the substances, without what the row says they hold. */
+    private static List<String> substances(ReferenceRow row) {
+        List<String> keys = new ArrayList<>();
+        for (String part : row.list("substances")) {
+            int sign = part.indexOf('=');
+            keys.add(sign < 0 ? part : part.substring(0, sign));
+        }
+        return keys;
+    }
+
+    /** What the row counts in 1 g of a substance, written as {@code kaolin=0.209}. */
+    private static Map<String, Double> contents(ReferenceRow row) {
+        Map<String, Double> contents = new LinkedHashMap<>();
+        for (String part : row.list("substances")) {
+            int sign = part.indexOf('=');
+            if (sign >= 0) {
+                contents.put(part.substring(0, sign), content(row, part.substring(sign + 1)));
+            }
+        }
+        return contents;
+    }
+
+    private static double content(ReferenceRow row, String figure) {
+        try {
+            double content = Double.parseDouble(figure);
+            if (content > 0 && content <= 1) {
+                return content;
+            }
+        } catch (NumberFormatException trouble) {
+            // Refused below, with the file and line.
+        }
+        throw row.fault("\"" + figure + "\" in \"substances\" is no content between 0 and 1 g/g");
     }
 
     private static Limit limit(ReferenceRow row) {
@@ -90,6 +136,8 @@ final class RuleRow {
                 counting,
                 row.text("expressed_as"),
                 row.number("expressed_molar_mass"),
+                contents(row),
+                row.number("ph_min"),
                 row.number("ph_max"),
                 Set.copyOf(row.list("not_with")));
     }

@@ -1,12 +1,14 @@
 package stillroom.formulary.rule;
 
 import java.io.Reader;
+import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import stillroom.formulary.constants.AcidConstantsFile;
 import stillroom.formulary.reference.ReferenceRow;
 import stillroom.formulary.reference.ReferenceTable;
@@ -16,7 +18,7 @@ public final class RuleTables {
     private static final Map<String, List<String>> TABLES = Map.of(
             "EU", List.of("annex-ii", "annex-iii", "annex-iv", "annex-v", "annex-vi", "allergens", "guidance"),
             "UK", List.of("annex-ii", "annex-iii", "annex-iv", "annex-v", "allergens"),
-            "US", List.of("cfr"));
+            "US", List.of("cfr", "colours"));
 
     private RuleTables() {}
 
@@ -29,12 +31,13 @@ public final class RuleTables {
         return new RuleBook(
                 laws,
                 claims(),
-                duties(),
-                warnings(),
+                SideTables.duties(ReferenceTable.read("rules/duties.csv", SideTables.DUTIES), ""),
+                SideTables.warnings(ReferenceTable.read("rules/warnings.csv", SideTables.WARNINGS)),
                 order(),
                 PublishedFigures.norrish(),
                 AcidConstantsFile.shipped(),
-                Map.of("US", namesOf("us")),
+                SideTables.notCovered(ReferenceTable.read("rules/coverage.csv", SideTables.COVERAGE)),
+                Map.of("US", SideTables.names(ReferenceTable.read("rules/us/names.csv", SideTables.NAMES))),
                 PublishedFigures.inhibition(),
                 PublishedFigures.exposure(),
                 PublishedFigures.distribution(),
@@ -53,6 +56,34 @@ public final class RuleTables {
     /** The rows of one table of a maker's own, for a market of any code; a refusal names the line. */
     public static List<Rule> read(String market, String table, Reader text) {
         return rules(market, table, ReferenceTable.parse(table, text, RuleRow.columns()));
+    }
+
+    /**
+     * A market of a maker's own from the texts of its folder, by file name without {@code .csv}. The names
+     * {@code duties}, {@code warnings}, {@code names} and {@code coverage} are the side tables, every other is a rule
+     * table under its own name.
+     *
+     * @throws stillroom.formulary.reference.ReferenceFault naming file and line
+     */
+    public static Country country(String market, Map<String, String> texts) {
+        List<Rule> rules = new ArrayList<>();
+        for (Map.Entry<String, String> text : new TreeMap<>(texts).entrySet()) {
+            if (!SideTables.FILES.contains(text.getKey())) {
+                rules.addAll(read(market, text.getKey(), new StringReader(text.getValue())));
+            }
+        }
+        return new Country(
+                new MarketLaw(market, rules),
+                SideTables.duties(side(texts, "duties", SideTables.DUTIES), market),
+                SideTables.warnings(side(texts, "warnings", SideTables.WARNINGS)),
+                SideTables.names(side(texts, "names", SideTables.NAMES)),
+                SideTables.notCovered(side(texts, "coverage", SideTables.COVERAGE))
+                        .getOrDefault(market, "its tables do not say what they leave out"));
+    }
+
+    private static List<ReferenceRow> side(Map<String, String> texts, String file, String[] columns) {
+        String text = texts.get(file);
+        return text == null ? List.of() : ReferenceTable.parse(file, new StringReader(text), columns);
     }
 
     private static List<Rule> rules(String market, String table, List<ReferenceRow> rows) {
@@ -85,35 +116,6 @@ public final class RuleTables {
         return claims;
     }
 
-    private static List<Duty> duties() {
-        List<Duty> duties = new ArrayList<>();
-        for (ReferenceRow row :
-                ReferenceTable.read("rules/duties.csv", "id", "markets", "when", "says", "mend", "source")) {
-            duties.add(new Duty(
-                    row.required("id"),
-                    row.list("markets"),
-                    row.choice("when", Duty.When.class),
-                    row.required("says"),
-                    row.required("mend"),
-                    row.required("source")));
-        }
-        return duties;
-    }
-
-    private static List<WarningText> warnings() {
-        List<WarningText> warnings = new ArrayList<>();
-        for (ReferenceRow row :
-                ReferenceTable.read("rules/warnings.csv", "key", "language", "text", "legal_wording", "source")) {
-            warnings.add(new WarningText(
-                    row.required("key"),
-                    row.required("language"),
-                    row.required("text"),
-                    row.yesNo("legal_wording"),
-                    row.required("source")));
-        }
-        return warnings;
-    }
-
     private static List<OrderRule> order() {
         List<OrderRule> order = new ArrayList<>();
         for (ReferenceRow row :
@@ -127,15 +129,5 @@ public final class RuleTables {
                     row.required("source")));
         }
         return order;
-    }
-
-    /** A market's own names of ingredients. */
-    private static Map<String, String> namesOf(String folder) {
-        Map<String, String> names = new LinkedHashMap<>();
-        for (ReferenceRow row : ReferenceTable.read("rules/" + folder + "/names.csv", "inci_name", "name", "source")) {
-            row.required("source");
-            names.put(row.required("inci_name"), row.required("name"));
-        }
-        return names;
     }
 }

@@ -11,24 +11,37 @@ import stillroom.formulary.formula.ProductType;
  * Which products, people and uses of a substance a rule row speaks of.
  *
  * @param products the product types covered
+ * @param onlyFor people of whom one must be meant for the row to speak; none: all
  * @param notFor people for whom the product may not contain it
  * @param purpose whether the row speaks of the substance as preservative only, or of any use
  */
-public record Scope(Set<ProductType> products, Set<Brief.People> notFor, Purpose purpose) {
-    /** What the substance is in the product for; the card's family decides. */
+public record Scope(Set<ProductType> products, Set<Brief.People> onlyFor, Set<Brief.People> notFor, Purpose purpose) {
+    /** What the substance is in the product for; the card's family and the part it plays there decide. */
     public enum Purpose {
         ANY,
+        /** Only where a card of the preservative shelf brings it. */
         PRESERVATIVE,
-        OTHER
+        /** Only where a card of another shelf brings it. */
+        OTHER,
+        /** Only where it is added as such, not as part of an essential oil nor as an impurity. */
+        ADDED,
+        /** Only where a card of another shelf than that of the colourants brings it. */
+        NOT_AS_COLOURANT
     }
 
     public Scope {
         products = Set.copyOf(products);
+        onlyFor = Set.copyOf(onlyFor);
         notFor = Set.copyOf(notFor);
     }
 
     public boolean covers(ProductType type) {
         return products.contains(type);
+    }
+
+    /** Whether the row speaks of products for these people. */
+    public boolean speaksOf(Set<Brief.People> people) {
+        return onlyFor.isEmpty() || onlyFor.stream().anyMatch(people::contains);
     }
 
     /**

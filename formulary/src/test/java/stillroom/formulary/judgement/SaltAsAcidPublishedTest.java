@@ -81,7 +81,7 @@ class SaltAsAcidPublishedTest {
         assertThat(Bench.warnings(before)).isEmpty();
         Finding coming = Bench.finding(before, "eu-annex-iii-376").orElseThrow();
         assertThat(coming.kind()).isEqualTo(Finding.Kind.LOOK_AT_THIS);
-        assertThat(coming.says()).startsWith("From 2025-11-01:").contains("until 2027-05-01");
+        assertThat(coming.says()).startsWith("From 2025-11-01:").contains("until 2027-04-30");
         assertThat(Bench.warnings(book.judge(brief, LocalDate.of(2025, 11, 1), lotion)))
                 .containsExactly("eu-annex-iii-376");
     }

@@ -144,9 +144,9 @@ class LabelsTest {
                 Bench.formula("water", "q.s.", "herb-oil", "0.5", "phenoxyethanol", "0.8"),
                 brief(ProductType.BODY_LOTION, "EU"));
         LabelInput input = LabelInput.named("x");
-        assertThat(labels.of(subject, book, input, LocalDate.of(2026, 7, 30)).allergens())
-                .isEmpty();
         assertThat(labels.of(subject, book, input, LocalDate.of(2026, 7, 31)).allergens())
+                .isEmpty();
+        assertThat(labels.of(subject, book, input, LocalDate.of(2026, 8, 1)).allergens())
                 .containsExactly("Linalyl Acetate");
     }
 

@@ -2,16 +2,19 @@ package stillroom.formulary.judgement.law;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import stillroom.formulary.judgement.pot.Item;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.Share;
 import stillroom.formulary.material.Family;
 import stillroom.formulary.rule.MarketLaw;
 import stillroom.formulary.rule.Rule;
+import stillroom.formulary.rule.Scope;
 
 /**
  * A rule row that speaks of this product, with the substances of the product that it names.
@@ -25,56 +28,70 @@ public record Applying(Rule rule, List<Share> shares) {
 
     /** The rows of the product's market that count on the day. */
     public static List<Applying> on(Pot pot, LocalDate day) {
-        return pot.rules().law(pot.brief().market()).stream()
-                .flatMap(law -> rulesNaming(law, pot).stream())
-                .filter(rule -> rule.span().countsOn(day))
-                .flatMap(rule -> of(rule, pot).stream())
-                .toList();
+        return where(pot, rule -> rule.span().countsOn(day));
     }
 
     /** The rows that begin to count within so many months after the day. */
     static List<Applying> comingAfter(Pot pot, LocalDate day, int months) {
+        return where(pot, rule -> rule.span().comesWithin(day, months));
+    }
+
+    /** The rows of any day that speak of the product. */
+    public static List<Applying> ever(Pot pot) {
+        return where(pot, rule -> true);
+    }
+
+    private static List<Applying> where(Pot pot, Predicate<Rule> wanted) {
         return pot.rules().law(pot.brief().market()).stream()
-                .flatMap(law -> rulesNaming(law, pot).stream())
-                .filter(rule -> rule.span().comesWithin(day, months))
-                .flatMap(rule -> of(rule, pot).stream())
+                .flatMap(law -> named(law, pot).stream())
+                .filter(applying -> wanted.test(applying.rule))
+                .filter(applying -> speaks(applying, pot))
                 .toList();
     }
 
-    private static Set<Rule> rulesNaming(MarketLaw law, Pot pot) {
-        Set<Rule> rules = new LinkedHashSet<>();
-        pot.shares().forEach(share -> rules.addAll(law.naming(share.key())));
-        return rules;
-    }
-
-    private static Optional<Applying> of(Rule rule, Pot pot) {
-        boolean spokenOf = rule.scope().covers(pot.brief().type());
-        List<Share> named = new ArrayList<>();
+    /** Every row that names a substance of the product; by id, as a row's own hash would cost more than its judgement. */
+    private static Collection<Applying> named(MarketLaw law, Pot pot) {
+        Map<String, Rule> rules = new LinkedHashMap<>();
+        Map<String, List<Share>> shares = new LinkedHashMap<>();
         for (Share share : pot.shares()) {
-            if (share.amount().upper() > 0 && rule.substances().contains(share.key())) {
-                named.add(share);
+            if (share.amount().upper() > 0) {
+                for (Rule rule : law.naming(share.names())) {
+                    if (rule.scope().purpose() != Scope.Purpose.ADDED || share.isIngredient()) {
+                        rules.put(rule.id(), rule);
+                        shares.computeIfAbsent(rule.id(), id -> new ArrayList<>())
+                                .add(share);
+                    }
+                }
             }
         }
-        return spokenOf && !named.isEmpty() && purposeFits(rule, named, pot)
-                ? Optional.of(new Applying(rule, named))
-                : Optional.empty();
+        List<Applying> named = new ArrayList<>(rules.size());
+        shares.forEach((id, found) -> named.add(new Applying(rules.get(id), found)));
+        return named;
     }
 
-    private static boolean purposeFits(Rule rule, List<Share> named, Pot pot) {
-        return switch (rule.scope().purpose()) {
-            case ANY -> true;
-            case PRESERVATIVE -> anyLine(named, pot, true);
-            case OTHER -> anyLine(named, pot, false);
-        };
+    private static boolean speaks(Applying applying, Pot pot) {
+        Scope scope = applying.rule.scope();
+        return scope.covers(pot.brief().type())
+                && scope.speaksOf(pot.brief().people())
+                && switch (scope.purpose()) {
+                    case ANY, ADDED -> true;
+                    case PRESERVATIVE -> applying.anyLine(pot, item -> item.is(Family.PRESERVATIVE));
+                    case OTHER -> applying.anyLine(pot, item -> !item.is(Family.PRESERVATIVE));
+                    case NOT_AS_COLOURANT -> applying.anyLine(pot, item -> !item.is(Family.COLOURANT));
+                };
     }
 
-    private static boolean anyLine(List<Share> named, Pot pot, boolean preservative) {
-        Set<String> lines = Set.copyOf(Pot.lines(named));
-        for (Item item : pot.items()) {
-            if (lines.contains(item.portion().lineId()) && item.is(Family.PRESERVATIVE) == preservative) {
-                return true;
-            }
-        }
-        return false;
+    private boolean anyLine(Pot pot, Predicate<Item> wanted) {
+        Set<String> lines = Set.copyOf(Pot.lines(shares));
+        return pot.items().stream()
+                .anyMatch(item -> lines.contains(item.portion().lineId()) && wanted.test(item));
+    }
+
+    /** Whether the row's warnings are due: from its share on, decided at the upper end. */
+    public boolean demandsWarning(Pot pot) {
+        return rule.demand()
+                .abovePercent()
+                .map(from -> Counted.of(shares, rule.limit(), pot.book()).percentHigh() > from)
+                .orElse(true);
     }
 }

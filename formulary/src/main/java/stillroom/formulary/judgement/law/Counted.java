@@ -19,6 +19,9 @@ import stillroom.formulary.rule.Limit;
  * @param uncertainOf substances counted in full because no molar mass is known
  */
 record Counted(List<Share> shares, double percentLow, double percent, double percentHigh, List<String> uncertainOf) {
+    /** An element of a mineral: only the row itself can say how much of it a substance holds. */
+    private static final String ELEMENT = "element:";
+
     static Counted of(List<Share> shares, Limit limit, MaterialBook book) {
         double low = 0;
         double nominal = 0;
@@ -38,11 +41,27 @@ record Counted(List<Share> shares, double percentLow, double percent, double per
         return new Counted(shares, low, nominal, high, List.copyOf(uncertain));
     }
 
+    /** The same without the substances whose content is not known. */
+    Counted known(Limit limit, MaterialBook book) {
+        return of(
+                shares.stream()
+                        .filter(share -> factor(share, limit, book).isPresent())
+                        .toList(),
+                limit,
+                book);
+    }
+
     /** Mass of what the row counts in 1 g of the substance; empty where no molar mass tells. */
     static Optional<Double> factor(Share share, Limit limit, MaterialBook book) {
         String as = limit.expressedAs();
-        if (as.isEmpty() || as.equals(share.key())) {
+        if (as.isEmpty() || share.isNamedBy(List.of(as))) {
             return Optional.of(1.0);
+        }
+        Optional<Double> content = share.names().stream()
+                .flatMap(name -> Optional.ofNullable(limit.contents().get(name)).stream())
+                .findFirst();
+        if (content.isPresent() || as.startsWith(ELEMENT)) {
+            return content;
         }
         Optional<Double> own = share.substance().flatMap(Substance::molarMassGramsPerMol);
         if (own.isEmpty()) {

@@ -10,11 +10,13 @@ public final class LawChecks {
     public static List<Check> all() {
         return List.of(
                 MarketChecks::known,
+                MarketChecks::unread,
                 RowChecks::rows,
                 ListChecks::preservatives,
                 ListChecks::colourants,
                 ListChecks::filters,
                 ClaimChecks::claims,
-                DutyChecks::duties);
+                DutyChecks::duties,
+                MarketChecks::coverage);
     }
 }

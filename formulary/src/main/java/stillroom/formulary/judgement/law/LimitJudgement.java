@@ -46,6 +46,10 @@ final class LimitJudgement {
         if (counted.percentHigh() <= room) {
             return Optional.empty();
         }
+        if (!counted.uncertainOf().isEmpty()
+                && counted.known(rule.limit(), pot.book()).percentHigh() <= room) {
+            return Optional.of(RowFinding.unknownContent(applying, counted, figures(counted, limit)));
+        }
         boolean certain = counted.percent() > room || isUpToReading(counted, pot);
         Finding.Kind kind = certain ? Finding.Kind.BREACH : Finding.Kind.PROBABLE_FAULT;
         return Optional.of(RowFinding.of(
@@ -80,8 +84,7 @@ final class LimitJudgement {
 
     private static String says(Applying applying, Counted counted, double limit) {
         String as = applying.rule().limit().expressedAs();
-        String expressed =
-                as.isEmpty() ? "" : ", counted as " + as.replace("ion:", "").replace('-', ' ');
+        String expressed = as.isEmpty() ? "" : ", counted as " + words(as);
         String range = counted.percent() > limit
                 ? Words.figure(counted.percent()) + " %"
                 : "up to " + Words.figure(counted.percentHigh()) + " % (nominal " + Words.figure(counted.percent())
@@ -91,6 +94,10 @@ final class LimitJudgement {
                 : " " + Words.list(counted.uncertainOf()) + " is counted in full: its molar mass is not known.";
         return Words.list(Pot.names(counted.shares())) + " at " + range + expressed + "; "
                 + applying.rule().name() + " may be at most " + Words.figure(limit) + " %." + reserve;
+    }
+
+    static String words(String expressedAs) {
+        return expressedAs.replace("ion:", "").replace("element:", "").replace('-', ' ');
     }
 
     /** For a single line the arithmetic is done; else which direction. */

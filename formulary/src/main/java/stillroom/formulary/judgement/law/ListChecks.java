@@ -23,7 +23,7 @@ final class ListChecks {
                 .ifPresent(law -> {
                     for (Item item : pot.items(Family.PRESERVATIVE)) {
                         boolean known = item.material().map(Material::composition).orElse(List.of()).stream()
-                                .anyMatch(part -> law.lists("annex-v", part.substance(), pot.asOf())
+                                .anyMatch(part -> law.lists("annex-v", namesOf(pot, part.substance()), pot.asOf())
                                         || pot.book()
                                                 .substance(part.substance())
                                                 .map(substance -> substance.is("preservative-booster"))
@@ -46,6 +46,15 @@ final class ListChecks {
                 });
     }
 
+    /** A constituent of a card under its names; a premix has none of its own. */
+    private static List<String> namesOf(Pot pot, String substance) {
+        return pot.shares().stream()
+                .filter(share -> share.key().equals(substance))
+                .findFirst()
+                .map(Share::names)
+                .orElse(List.of(substance));
+    }
+
     static void colourants(Pot pot, Consumer<Finding> report) {
         unlisted(pot, "annex-iv", "law.unlisted-colourant", share -> share.is("colourant"), "a colourant", report);
     }
@@ -57,8 +66,8 @@ final class ListChecks {
     private static void unlisted(
             Pot pot, String table, String id, Predicate<Share> wanted, String what, Consumer<Finding> report) {
         pot.rules().law(pot.brief().market()).filter(law -> holds(law, table)).ifPresent(law -> {
-            List<Share> strangers = pot.where(
-                    share -> share.isIngredient() && wanted.test(share) && !law.lists(table, share.key(), pot.asOf()));
+            List<Share> strangers = pot.where(share ->
+                    share.isIngredient() && wanted.test(share) && !law.lists(table, share.names(), pot.asOf()));
             if (!strangers.isEmpty()) {
                 report.accept(new Finding(
                         Finding.Kind.LOOK_AT_THIS,

@@ -10,12 +10,17 @@ import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.Share;
+import stillroom.formulary.quantity.Interval;
+import stillroom.formulary.rule.Limit;
 import stillroom.formulary.rule.Rule;
 
 /** Every rule row that names a substance of the product, held against it. */
 final class RowChecks {
     /** How far ahead a coming rule is worth telling: batches made now are still on sale then. */
     private static final int MONTHS_AHEAD = 18;
+
+    /** Before a key in {@code not_with}: forbidden only where another line brings it. */
+    private static final String OTHER_LINE = "other-line:";
 
     private RowChecks() {}
 
@@ -44,9 +49,10 @@ final class RowChecks {
             case LIMIT, LISTED, GUIDANCE -> {
                 people(applying, pot.brief()).ifPresent(findings::add);
                 LimitJudgement.judge(applying, pot).forEach(findings::add);
-                acidity(applying, pot).ifPresent(findings::add);
+                findings.addAll(acidity(applying, pot));
                 company(applying, pot).ifPresent(findings::add);
             }
+            case NOTICE -> findings.add(RowFinding.notice(applying));
             case ALLERGEN -> {
                 // Names on a label, no finding: the label reads these rows itself.
             }
@@ -62,16 +68,39 @@ final class RowChecks {
         return refused.isEmpty() ? Optional.empty() : Optional.of(RowFinding.people(applying, refused));
     }
 
-    private static Optional<Finding> acidity(Applying applying, Pot pot) {
-        Optional<Double> highest = applying.rule().limit().phMax();
-        return pot.workingPh()
-                .filter(ph -> highest.isPresent() && ph.high() > highest.get())
-                .map(ph -> RowFinding.acidity(applying, ph, highest.orElseThrow()));
+    private static List<Finding> acidity(Applying applying, Pot pot) {
+        Limit limit = applying.rule().limit();
+        if (!limit.asksPh() || pot.waterFraction() <= 0) {
+            return List.of();
+        }
+        if (pot.workingPh().isEmpty()) {
+            return List.of(RowFinding.acidityUnknown(applying));
+        }
+        Interval ph = pot.workingPh().get();
+        List<Finding> findings = new ArrayList<>();
+        limit.phMax()
+                .filter(most -> ph.high() > most)
+                .ifPresent(most -> findings.add(RowFinding.tooHigh(applying, ph, most)));
+        limit.phMin()
+                .filter(least -> ph.low() < least)
+                .ifPresent(least -> findings.add(RowFinding.tooLow(applying, ph, least)));
+        return findings;
     }
 
     private static Optional<Finding> company(Applying applying, Pot pot) {
         List<Share> beside = pot.where(share -> applying.rule().limit().notWith().stream()
-                .anyMatch(word -> share.is(word) || share.key().equals(word)));
+                .anyMatch(word ->
+                        word.startsWith(OTHER_LINE) ? isElsewhere(applying, share, word) : isMeant(share, word)));
         return beside.isEmpty() ? Optional.empty() : Optional.of(RowFinding.company(applying, beside));
+    }
+
+    private static boolean isMeant(Share share, String word) {
+        return share.is(word) || share.isNamedBy(List.of(word));
+    }
+
+    /** Whether the substance is in the product and the row's own comes from a line that does not bring it. */
+    private static boolean isElsewhere(Applying applying, Share share, String word) {
+        return share.isNamedBy(List.of(word.substring(OTHER_LINE.length())))
+                && !share.lines().containsAll(Pot.lines(applying.shares()));
     }
 }

@@ -20,7 +20,8 @@ final class RowFinding {
     static Finding of(
             Finding.Kind kind, Rule rule, List<String> lines, List<Figure> compared, String says, String mend) {
         boolean law = rule.kind() != Rule.Kind.GUIDANCE;
-        Finding.Kind weight = rule.isRead() && law ? kind : Finding.Kind.LOOK_AT_THIS;
+        boolean believed = rule.isRead() && law || kind == Finding.Kind.CANNOT_JUDGE;
+        Finding.Kind weight = believed ? kind : Finding.Kind.LOOK_AT_THIS;
         String reserve = rule.isRead() ? "" : " This row was not read in the legal text: check it there.";
         String advice = law ? "" : " Advice, not law.";
         return new Finding(weight, rule.id(), rule.citation().words(), lines, compared, says + advice + reserve, mend);
@@ -57,17 +58,70 @@ final class RowFinding {
         return people.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    static Finding acidity(Applying applying, Interval ph, double highest) {
+    static Finding tooHigh(Applying applying, Interval ph, double highest) {
         return of(
                 Finding.Kind.BREACH,
                 applying.rule(),
                 Pot.lines(applying.shares()),
-                List.of(
-                        new Figure("Product", ph.low(), ph.middle(), ph.high(), "pH", "", List.of()),
-                        Figure.exactly("Highest allowed", highest, "pH", "the row's figure")),
+                acidity(ph, "Highest allowed", highest),
                 "With " + Words.list(Pot.names(applying.shares())) + " the pH may be at most " + Words.figure(highest)
                         + "; the product is at up to " + Words.figure(ph.high()) + ".",
                 "Lower the pH.");
+    }
+
+    static Finding tooLow(Applying applying, Interval ph, double lowest) {
+        return of(
+                Finding.Kind.BREACH,
+                applying.rule(),
+                Pot.lines(applying.shares()),
+                acidity(ph, "Lowest allowed", lowest),
+                "With " + Words.list(Pot.names(applying.shares())) + " the pH must be at least " + Words.figure(lowest)
+                        + "; the product is at down to " + Words.figure(ph.low()) + ".",
+                "Raise the pH.");
+    }
+
+    private static List<Figure> acidity(Interval ph, String name, double figure) {
+        return List.of(
+                new Figure("Product", ph.low(), ph.middle(), ph.high(), "pH", "", List.of()),
+                Figure.exactly(name, figure, "pH", "the row's figure"));
+    }
+
+    static Finding acidityUnknown(Applying applying) {
+        return cannot(
+                applying,
+                List.of(),
+                "Cannot judge: " + applying.rule().name()
+                        + " is bound to a pH, and the pH of the product is not known.",
+                "Give the product a pH band, or measure it.");
+    }
+
+    static Finding unknownContent(Applying applying, Counted counted, List<Figure> compared) {
+        Rule rule = applying.rule();
+        String as = LimitJudgement.words(rule.limit().expressedAs());
+        return cannot(
+                applying,
+                compared,
+                "Cannot judge: " + rule.name() + " is limited to "
+                        + Words.figure(rule.limit().percent().orElseThrow()) + " %, counted as " + as
+                        + "; how much of it " + Words.list(counted.uncertainOf()) + " holds is not known.",
+                "Ask the supplier for the content of " + as + ".");
+    }
+
+    /** Something that a composition cannot show, to be asked of the supplier. */
+    static Finding notice(Applying applying) {
+        Rule rule = applying.rule();
+        String name = rule.name();
+        return of(
+                Finding.Kind.LOOK_AT_THIS,
+                rule,
+                Pot.lines(applying.shares()),
+                List.of(),
+                Words.list(Pot.names(applying.shares())) + ": " + name + ".",
+                rule.note());
+    }
+
+    private static Finding cannot(Applying applying, List<Figure> compared, String says, String mend) {
+        return of(Finding.Kind.CANNOT_JUDGE, applying.rule(), Pot.lines(applying.shares()), compared, says, mend);
     }
 
     static Finding company(Applying applying, List<Share> beside) {

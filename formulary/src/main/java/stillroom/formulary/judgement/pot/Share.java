@@ -18,6 +18,34 @@ public record Share(SubstanceShare share, Optional<Substance> substance) {
         return substance.map(Substance::inciName).orElse(share.substance());
     }
 
+    /**
+     * What a law may know it by: its key, and its INCI name written as a key. A maker's own substance may have any key;
+     * "Quaternium-15" is met under its name all the same.
+     */
+    public List<String> names() {
+        String byName = slug(name());
+        return byName.equals(key()) ? List.of(key()) : List.of(key(), byName);
+    }
+
+    public boolean isNamedBy(List<String> keys) {
+        return keys.contains(key()) || names().stream().anyMatch(keys::contains);
+    }
+
+    /** Lower case, with one hyphen for each run of anything else but letters and digits. */
+    private static String slug(String name) {
+        StringBuilder slug = new StringBuilder(name.length());
+        for (int i = 0; i < name.length(); i++) {
+            char letter = Character.toLowerCase(name.charAt(i));
+            if (Character.isLetterOrDigit(letter)) {
+                slug.append(letter);
+            } else if (slug.length() > 0 && slug.charAt(slug.length() - 1) != '-') {
+                slug.append('-');
+            }
+        }
+        int end = slug.length();
+        return end > 0 && slug.charAt(end - 1) == '-' ? slug.substring(0, end - 1) : slug.toString();
+    }
+
     public List<String> lines() {
         return share.lines();
     }

@@ -37,6 +37,9 @@ public final class ActionWords {
         if (action instanceof NextAction.Correct correct) {
             return PhWords.outside(correct.standing()) + ": correct";
         }
+        if (action instanceof NextAction.TakeOut out) {
+            return "Throw away " + Masses.shown(out.mass()) + " g of " + out.phaseName();
+        }
         if (action instanceof NextAction.ReadPh) {
             return "Read the pH: it was corrected since";
         }

@@ -109,10 +109,15 @@ public final class LogPost {
     }
 
     private BenchFacts facts(BatchEvent event) {
-        List<Lot> lots = event instanceof Poured poured
-                ? poured.lot().flatMap(work.desk().ledger().lots()::lot).map(StockedLot::lot).stream()
-                        .toList()
-                : List.of();
+        List<String> codes = event instanceof Poured poured
+                ? poured.lot().stream().toList()
+                : event instanceof BatchEvent.LotsNamed named
+                        ? named.parts().stream().map(BatchEvent.LotPart::lot).toList()
+                        : List.of();
+        List<Lot> lots = codes.stream()
+                .flatMap(code -> work.desk().ledger().lots().lot(code).stream())
+                .map(StockedLot::lot)
+                .toList();
         return new BenchFacts(
                 work.desk().ledger().equipment().balances(),
                 lots,

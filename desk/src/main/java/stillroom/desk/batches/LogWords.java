@@ -58,6 +58,7 @@ public final class LogWords implements BatchEventCases<String> {
             case CORRECTION_THICKENER -> "thickener";
             case CORRECTION_WATER -> "water";
             case CORRECTION_OTHER -> "something else";
+            case MISTAKE -> "by mistake";
         };
     }
 
@@ -113,7 +114,11 @@ public final class LogWords implements BatchEventCases<String> {
         String into = event.mass().signum() < 0
                 ? "Taken back out of " + event.vessel() + ": " + what + ", to waste"
                 : "Poured into " + event.vessel() + ": " + what;
-        String why = event.purpose() == Purpose.LINE ? "" : ", correction: " + purpose(event.purpose());
+        String why = switch (event.purpose()) {
+            case LINE -> "";
+            case MISTAKE -> ", by mistake";
+            default -> ", correction: " + purpose(event.purpose());
+        };
         return into + why + "." + tail(event.note());
     }
 
@@ -128,6 +133,38 @@ public final class LogWords implements BatchEventCases<String> {
                 .map(one -> cards.name(one.materialKey()))
                 .orElse("A line");
         return line + " stays as it is: " + event.reason();
+    }
+
+    @Override
+    public String replanned(BatchEvent.Replanned event) {
+        String out = event.surplus().stream()
+                .map(one -> g(one.mass()) + " of "
+                        + work.formula()
+                                .phase(one.phaseId())
+                                .map(stillroom.formulary.formula.Phase::name)
+                                .orElse(one.phaseId())
+                        + " to be thrown away.")
+                .collect(Collectors.joining(" "));
+        return "The plan is now " + Masses.shown(event.plan().batch()) + " g: " + event.reason() + "." + tail(out);
+    }
+
+    @Override
+    public String lotsNamed(BatchEvent.LotsNamed event) {
+        String parts = event.parts().stream()
+                .map(part -> g(part.mass()) + " from lot " + part.lot())
+                .collect(Collectors.joining(", "));
+        return "Entry " + event.entry() + " came from: " + parts + "." + tail(event.reason());
+    }
+
+    @Override
+    public String phasesGiven(BatchEvent.PhasesGiven event) {
+        String phases = event.phases().stream()
+                .map(id -> work.formula()
+                        .phase(id)
+                        .map(stillroom.formulary.formula.Phase::name)
+                        .orElse(id))
+                .collect(Collectors.joining(", "));
+        return phases + ": goes into " + event.vessel() + ".";
     }
 
     @Override

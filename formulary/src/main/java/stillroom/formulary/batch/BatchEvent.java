@@ -94,6 +94,64 @@ public sealed interface BatchEvent {
         }
     }
 
+    /**
+     * After something was poured too much, the batch goes on with other targets.
+     *
+     * @param plan what holds from now on
+     * @param surplus what of a phase is to be thrown away before it is used; may be empty
+     */
+    record Replanned(Plan plan, String reason, List<Surplus> surplus) implements BatchEvent {
+        public Replanned {
+            surplus = List.copyOf(surplus);
+        }
+
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.replanned(this);
+        }
+    }
+
+    /** So much of a phase is made and not used [g]. */
+    record Surplus(String phaseId, Grams mass) {
+        /** What stands in the log when it is thrown away. */
+        public String what() {
+            return "surplus of phase " + phaseId;
+        }
+    }
+
+    /**
+     * From which lots a weighing really came, said afterwards: the bottle ran out half way, or was not booked.
+     *
+     * @param entry number of the weighing
+     * @param parts together the mass of the weighing
+     * @param reason why they are named now, and why doubtful ones were used
+     */
+    record LotsNamed(int entry, List<LotPart> parts, String reason) implements BatchEvent {
+        public LotsNamed {
+            parts = List.copyOf(parts);
+        }
+
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.lotsNamed(this);
+        }
+    }
+
+    /** So much of a weighing came from that lot [g]. */
+    record LotPart(String lot, Grams mass) {}
+
+    /** Phases that are worked in a vessel which is in use already. */
+    record PhasesGiven(String vessel, List<String> phases) implements BatchEvent {
+        public PhasesGiven {
+            phases = List.copyOf(phases);
+        }
+
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.phasesGiven(this);
+        }
+    }
+
     /** Why something was poured. */
     enum Purpose {
         LINE,
@@ -101,7 +159,9 @@ public sealed interface BatchEvent {
         CORRECTION_BASE,
         CORRECTION_THICKENER,
         CORRECTION_WATER,
-        CORRECTION_OTHER
+        CORRECTION_OTHER,
+        /** Nobody wanted it in: the wrong bottle. */
+        MISTAKE
     }
 
     /** A step of the procedure was done, or work outside it, with what was really set. */

@@ -18,6 +18,12 @@ public interface BatchEventCases<R> {
 
     R lineAccepted(BatchEvent.LineAccepted event);
 
+    R replanned(BatchEvent.Replanned event);
+
+    R lotsNamed(BatchEvent.LotsNamed event);
+
+    R phasesGiven(BatchEvent.PhasesGiven event);
+
     R stepDone(BatchEvent.StepDone event);
 
     R timerStarted(BatchEvent.TimerStarted event);

@@ -16,6 +16,7 @@ import stillroom.formulary.quantity.Grams;
 /** Adds up a log. Takes every log as it is: what should not have happened is for {@link BatchRules} to say beforehand. */
 final class BatchFold implements BatchEventCases<BatchFold> {
     private final Set<Integer> struck;
+    private final NamedLots named;
     private final Map<String, Vessel> vessels = new LinkedHashMap<>();
     private final List<Content> inputs = new ArrayList<>();
     private final List<Logged<BatchEvent.Poured>> pours = new ArrayList<>();
@@ -31,18 +32,21 @@ final class BatchFold implements BatchEventCases<BatchFold> {
     private final List<Drawn> drawn = new ArrayList<>();
     private final List<Logged<BatchEvent.Filled>> fills = new ArrayList<>();
     private Optional<Plan> plan = Optional.empty();
+    private List<BatchEvent.Surplus> surplus = List.of();
     private Optional<Logged<BatchEvent.RestBegun>> rest = Optional.empty();
     private Optional<Logged<BatchEvent.Decided>> decision = Optional.empty();
     private boolean begun;
     private boolean rested;
     private LogEntry entry = new LogEntry(0, Instant.EPOCH, "", new BatchEvent.Noted(""));
 
-    private BatchFold(Set<Integer> struck) {
+    private BatchFold(Set<Integer> struck, NamedLots named) {
         this.struck = struck;
+        this.named = named;
     }
 
     static BatchState of(List<LogEntry> log) {
-        BatchFold fold = new BatchFold(struck(log));
+        Set<Integer> struck = struck(log);
+        BatchFold fold = new BatchFold(struck, NamedLots.of(log, struck));
         for (LogEntry entry : log) {
             if (!fold.struck.contains(entry.number())) {
                 fold.entry = entry;
@@ -70,8 +74,10 @@ final class BatchFold implements BatchEventCases<BatchFold> {
         return new BatchState(
                 lastEntry,
                 struck,
+                named,
                 stage(),
                 plan,
+                surplus,
                 List.copyOf(vessels.values()),
                 inputs,
                 pours,
@@ -161,17 +167,29 @@ final class BatchFold implements BatchEventCases<BatchFold> {
     @Override
     public BatchFold poured(BatchEvent.Poured event) {
         begun = true;
-        pours.add(logged(event));
-        vessel(event.vessel()).celsius().ifPresent(celsius -> pourCelsius.put(entry.number(), celsius));
-        comesIn(
-                event.vessel(),
-                new Content(
-                        entry.number(),
-                        event.lineId(),
-                        event.materialKey(),
-                        event.lot(),
-                        event.purpose(),
-                        event.mass()));
+        BatchEvent.Poured pour = ServedLine.of(event, plan);
+        pours.add(logged(named.lastLot(entry.number(), pour)));
+        vessel(pour.vessel()).celsius().ifPresent(celsius -> pourCelsius.put(entry.number(), celsius));
+        named.contents(entry.number(), pour).forEach(content -> comesIn(pour.vessel(), content));
+        return this;
+    }
+
+    @Override
+    public BatchFold replanned(BatchEvent.Replanned event) {
+        plan = Optional.of(event.plan());
+        surplus = event.surplus();
+        return this;
+    }
+
+    /** Counted where the weighing itself is. */
+    @Override
+    public BatchFold lotsNamed(BatchEvent.LotsNamed event) {
+        return this;
+    }
+
+    @Override
+    public BatchFold phasesGiven(BatchEvent.PhasesGiven event) {
+        put(vessel(event.vessel()).serving(event.phases()));
         return this;
     }
 

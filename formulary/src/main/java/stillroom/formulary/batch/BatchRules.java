@@ -92,6 +92,33 @@ public final class BatchRules implements BatchEventCases<List<Problem>> {
     }
 
     @Override
+    public List<Problem> replanned(BatchEvent.Replanned event) {
+        List<Problem> problems = work();
+        problems.addAll(written("reason", event.reason(), "Say why the plan changes."));
+        if (state.plan().isEmpty()) {
+            problems.add(new Problem("plan", "A batch weighed free hand has no plan to change."));
+        }
+        return problems;
+    }
+
+    @Override
+    public List<Problem> lotsNamed(BatchEvent.LotsNamed event) {
+        List<Problem> problems = work();
+        problems.addAll(new PourRules(state, facts, vessels).problems(event));
+        return problems;
+    }
+
+    @Override
+    public List<Problem> phasesGiven(BatchEvent.PhasesGiven event) {
+        List<Problem> problems = work();
+        problems.addAll(vessels.inUse("vessel", event.vessel()));
+        if (event.phases().isEmpty()) {
+            problems.add(new Problem("phase", "Say which phase goes into " + event.vessel() + "."));
+        }
+        return problems;
+    }
+
+    @Override
     public List<Problem> stepDone(BatchEvent.StepDone event) {
         List<Problem> problems = work();
         if (!event.vessel().isBlank()) {

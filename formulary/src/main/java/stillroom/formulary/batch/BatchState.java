@@ -24,6 +24,8 @@ import stillroom.formulary.quantity.Grams;
  *
  * @param lastEntry number of the newest entry, 0 for an empty log
  * @param struck numbers of the entries that do not count
+ * @param named lots that were said after the weighing
+ * @param surplus what of which phase is to be thrown away
  * @param vessels in the order in which they came up
  * @param inputs all that ever came in, as added
  * @param pourCelsius by number of a weighing, how warm its vessel was last seen before it [degrees Celsius]
@@ -38,8 +40,10 @@ import stillroom.formulary.quantity.Grams;
 public record BatchState(
         int lastEntry,
         Set<Integer> struck,
+        NamedLots named,
         BatchStage stage,
         Optional<Plan> plan,
+        List<BatchEvent.Surplus> surplus,
         List<Vessel> vessels,
         List<Content> inputs,
         List<Logged<Poured>> pours,
@@ -59,6 +63,7 @@ public record BatchState(
         Optional<Logged<Decided>> decision) {
     public BatchState {
         struck = Set.copyOf(struck);
+        surplus = List.copyOf(surplus);
         vessels = List.copyOf(vessels);
         inputs = List.copyOf(inputs);
         pours = List.copyOf(pours);
@@ -97,6 +102,20 @@ public record BatchState(
                 .toList());
     }
 
+    /** Entries that no lot is charged with: struck ones, and those whose lots were said anew. */
+    public Set<Integer> unbooked() {
+        Set<Integer> unbooked = new java.util.HashSet<>(struck);
+        unbooked.addAll(named.replaced());
+        return unbooked;
+    }
+
+    /** Surplus that is not yet thrown away. */
+    public List<BatchEvent.Surplus> surplusOpen() {
+        return surplus.stream()
+                .filter(one -> drawn.stream().noneMatch(out -> out.what().equals(one.what())))
+                .toList();
+    }
+
     /** How far the weight of a pour was looked at twice. */
     public PourCheck check(Logged<Poured> pour) {
         return PourCheck.of(pour, readAgain);
@@ -105,7 +124,8 @@ public record BatchState(
     /** The pours that corrected a reading, in order. */
     public List<Logged<Poured>> corrections() {
         return pours.stream()
-                .filter(pour -> pour.event().purpose() != Purpose.LINE)
+                .filter(pour ->
+                        pour.event().purpose() != Purpose.LINE && pour.event().purpose() != Purpose.MISTAKE)
                 .toList();
     }
 

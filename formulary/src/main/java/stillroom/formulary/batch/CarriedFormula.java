@@ -174,7 +174,7 @@ public final class CarriedFormula {
                     case CORRECTION_ACID, CORRECTION_BASE -> Optional.of(ReadingKind.PH);
                     case CORRECTION_THICKENER -> Optional.of(ReadingKind.VISCOSITY);
                     case CORRECTION_OTHER -> Optional.of(ReadingKind.OTHER);
-                    case CORRECTION_WATER, LINE -> Optional.empty();
+                    case CORRECTION_WATER, LINE, MISTAKE -> Optional.empty();
                 });
     }
 

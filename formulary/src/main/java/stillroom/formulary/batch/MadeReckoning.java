@@ -59,7 +59,7 @@ final class MadeReckoning {
     private MadeLine line(String id, List<Content> came, List<Content> stayed) {
         Optional<PlannedLine> planned = state.plan().flatMap(plan -> plan.line(id));
         boolean toReading = planned.map(PlannedLine::toReading)
-                .orElse(came.stream().allMatch(content -> content.purpose() != Purpose.LINE));
+                .orElse(came.stream().allMatch(content -> corrects(content.purpose())));
         return new MadeLine(
                 id,
                 planned.map(PlannedLine::phaseId).orElseGet(() -> phaseOf(id, toReading)),
@@ -71,6 +71,10 @@ final class MadeReckoning {
                 mass(came),
                 share(mass(stayed)),
                 toReading);
+    }
+
+    private static boolean corrects(Purpose purpose) {
+        return purpose != Purpose.LINE && purpose != Purpose.MISTAKE;
     }
 
     private String phaseOf(String id, boolean correction) {
@@ -112,7 +116,6 @@ final class MadeReckoning {
     private String idOf(Content content) {
         return content.lineId()
                 .filter(id -> materialOf(id).map(content.materialKey()::equals).orElse(true))
-                .or(() -> lineToReading(content))
                 .orElseGet(() -> "made-" + content.materialKey()
                         + (content.purpose() == Purpose.LINE
                                 ? ""
@@ -121,18 +124,6 @@ final class MadeReckoning {
                                                 .name()
                                                 .toLowerCase(Locale.ROOT)
                                                 .replace('_', '-')));
-    }
-
-    /** A correction with the material of a line that is added up to a reading is that line's. */
-    private Optional<String> lineToReading(Content content) {
-        if (content.purpose() == Purpose.LINE) {
-            return Optional.empty();
-        }
-        return state.plan().stream()
-                .flatMap(plan -> plan.lines().stream())
-                .filter(line -> line.toReading() && line.materialKey().equals(content.materialKey()))
-                .map(PlannedLine::lineId)
-                .findFirst();
     }
 
     private Optional<String> materialOf(String lineId) {

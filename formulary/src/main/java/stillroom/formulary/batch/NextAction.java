@@ -39,6 +39,9 @@ public sealed interface NextAction {
     /** Another vessel is not finished: an earlier phase stands there, or this one goes into it later. */
     record WaitFor(String vessel) implements NextAction {}
 
+    /** More of a phase was made than is used: so much of it is thrown away before it goes on [g]. */
+    record TakeOut(String phaseId, String phaseName, Grams mass) implements NextAction {}
+
     /**
      * One vessel goes into another.
      *

@@ -31,6 +31,9 @@ record OpenWork(Formula formula, Plan plan, BatchState state, PhWork pH) {
         phase.steps().stream()
                 .filter(step -> !done(step))
                 .forEach(step -> open.add(new NextAction.DoStep(phase.id(), step)));
+        state.surplusOpen().stream()
+                .filter(surplus -> surplus.phaseId().equals(phase.id()))
+                .forEach(surplus -> open.add(new NextAction.TakeOut(phase.id(), phase.name(), surplus.mass())));
         lines.stream()
                 .filter(PlannedLine::toReading)
                 .forEach(line -> toReading(line, vessel)

@@ -48,10 +48,15 @@ public record PhStanding(Logged<ReadingTaken> reading, double value, Interval ba
                 .orElse(0);
     }
 
-    /** The newest acid or base that no line asked for; 0 for none. */
+    /** The newest acid or base that no line asked for, or that followed a reading; 0 for none. */
     static int lastCorrection(BatchState state) {
+        int firstReading = state.readings(ReadingKind.PH).stream()
+                .mapToInt(Logged::number)
+                .min()
+                .orElse(Integer.MAX_VALUE);
         return state.pours().stream()
-                .filter(pour -> pour.event().lineId().isEmpty() && corrects(pour.event()))
+                .filter(pour -> corrects(pour.event()))
+                .filter(pour -> pour.event().lineId().isEmpty() || pour.number() > firstReading)
                 .mapToInt(Logged::number)
                 .max()
                 .orElse(0);

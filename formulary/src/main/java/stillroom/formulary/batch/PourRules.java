@@ -11,6 +11,7 @@ import stillroom.formulary.quantity.Grams;
 
 /** What speaks against a weighing. */
 record PourRules(BatchState state, BenchFacts facts, VesselRules vessels) {
+    private static final String REASON_ASKED = "; take another, or say in the note why it is used all the same.";
 
     List<Problem> problems(BatchEvent.Poured event) {
         List<Problem> problems = new ArrayList<>(vessels.inUse("vessel", event.vessel()));
@@ -18,6 +19,35 @@ record PourRules(BatchState state, BenchFacts facts, VesselRules vessels) {
         problems.addAll(line(event));
         problems.addAll(heat(event));
         event.lot().ifPresent(code -> problems.addAll(lot(event, code)));
+        return problems;
+    }
+
+    /** Lots said after the weighing: together they are what was poured, and each is what it is said to be. */
+    List<Problem> problems(BatchEvent.LotsNamed event) {
+        Optional<BatchEvent.Poured> pour = state.pours().stream()
+                .filter(one -> one.number() == event.entry())
+                .map(Logged::event)
+                .findFirst();
+        if (pour.isEmpty()) {
+            return List.of(new Problem("entry", "Entry " + event.entry() + " is no weighing that counts."));
+        }
+        List<Problem> problems = new ArrayList<>();
+        Grams together =
+                Grams.sum(event.parts().stream().map(BatchEvent.LotPart::mass).toList());
+        boolean onePart = event.parts().stream()
+                .anyMatch(part -> part.mass().signum() != pour.get().mass().signum());
+        if (event.parts().isEmpty() || onePart || !together.equals(pour.get().mass())) {
+            problems.add(new Problem(
+                    "parts",
+                    "The parts are " + together + " g together, the weighing was "
+                            + pour.get().mass() + " g."));
+        }
+        event.parts()
+                .forEach(part -> lot(pour.get(), part.lot()).forEach(problem -> {
+                    if (event.reason().isBlank() || !problem.sentence().endsWith(REASON_ASKED)) {
+                        problems.add(problem);
+                    }
+                }));
         return problems;
     }
 
@@ -106,6 +136,6 @@ record PourRules(BatchState state, BenchFacts facts, VesselRules vessels) {
     }
 
     private static Problem reasonAsked(String fact) {
-        return new Problem("lot", fact + "; take another, or say in the note why it is used all the same.");
+        return new Problem("lot", fact + REASON_ASKED);
     }
 }

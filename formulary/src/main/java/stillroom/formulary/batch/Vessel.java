@@ -58,6 +58,14 @@ public record Vessel(
         return combinedInto.isEmpty();
     }
 
+    /** The same, for these phases as well. */
+    Vessel serving(List<String> more) {
+        List<String> all = java.util.stream.Stream.concat(phases.stream(), more.stream())
+                .distinct()
+                .toList();
+        return new Vessel(name, tare, capacity, clean, all, mixture, celsius, combinedInto);
+    }
+
     Vessel with(Mixture other) {
         return new Vessel(name, tare, capacity, clean, phases, other, celsius, combinedInto);
     }

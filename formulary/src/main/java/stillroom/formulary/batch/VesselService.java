@@ -81,9 +81,13 @@ record VesselService(Formula formula, Plan plan, BatchState state) {
                 .findFirst();
     }
 
+    /** A vessel made ready for certain phases does not silently serve others, unless all is together in it by now. */
     private Optional<String> onlyOpen() {
         List<Vessel> open = state.openVessels();
-        return open.size() == 1 ? Optional.of(open.get(0).name()) : Optional.empty();
+        boolean combined = state.vessels().stream().anyMatch(vessel -> !vessel.open());
+        return open.size() == 1 && (combined || open.get(0).phases().isEmpty())
+                ? Optional.of(open.get(0).name())
+                : Optional.empty();
     }
 
     /** The vessel in which the contents of this one are now. */

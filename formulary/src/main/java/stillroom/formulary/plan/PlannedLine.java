@@ -31,6 +31,12 @@ public record PlannedLine(
         advice = List.copyOf(advice);
     }
 
+    /** The same line with another target; what was advised for the former one no longer holds. */
+    public PlannedLine withTarget(Grams other, Grams tolerated) {
+        return new PlannedLine(
+                lineId, phaseId, materialKey, asked, other, tolerated, toReading, balance, lots, List.of());
+    }
+
     /** So much from that lot. */
     public record LotShare(String lotCode, Grams mass) {}
 

@@ -39,8 +39,8 @@ final class Appending {
         LogSql.insert(sql, batchId, requestId, entry, new LogSql.Link(entry.number(), body, hash));
         LotUseSql.book(sql, batchId, entry);
         BatchState state = BatchState.of(LogSql.log(sql, batchId));
-        if (entry.event() instanceof BatchEvent.Struck) {
-            LotUseSql.strike(sql, batchId, state.struck());
+        if (entry.event() instanceof BatchEvent.Struck || entry.event() instanceof BatchEvent.LotsNamed) {
+            LotUseSql.strike(sql, batchId, state.unbooked());
         }
         LogSql.summarise(sql, batchId, state, entry, hash);
         return entry;

@@ -21,9 +21,30 @@ final class LotUseSql {
                 takeFromLot(sql, lot, Micrograms.of(poured.mass()));
             });
         }
+        if (entry.event() instanceof BatchEvent.LotsNamed named) {
+            bookNamed(sql, batchId, entry, named);
+        }
         if (entry.event() instanceof BatchEvent.BulkReceived bulk) {
             bookParts(sql, batchId, entry, bulk.parts());
         }
+    }
+
+    /** The weighing's own lot is given back where the entry is settled with the rest of the log. */
+    private static void bookNamed(Sql sql, long batchId, LogEntry entry, BatchEvent.LotsNamed named) {
+        int number = 0;
+        for (BatchEvent.LotPart part : named.parts()) {
+            number++;
+            insert(sql, batchId, entry, number, part.lot(), materialOf(sql, batchId, named.entry()), part.mass(), true);
+            takeFromLot(sql, part.lot(), Micrograms.of(part.mass()));
+        }
+    }
+
+    private static String materialOf(Sql sql, long batchId, int pour) {
+        return LogSql.log(sql, batchId).stream()
+                .filter(one -> one.number() == pour && one.event() instanceof BatchEvent.Poured)
+                .map(one -> ((BatchEvent.Poured) one.event()).materialKey())
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("entry " + pour + " is no weighing"));
     }
 
     private static void bookParts(Sql sql, long batchId, LogEntry entry, List<BatchEvent.BulkPart> parts) {

@@ -33,6 +33,16 @@ final class ActReader {
             case "ready" -> ready();
             case "weigh" -> poured(false);
             case "back" -> poured(true);
+            case "instead" -> instead();
+            case "larger", "scale" -> replanned();
+            case "lots" -> lots();
+            case "serve" -> Optional.of(new BatchEvent.PhasesGiven(input.text("into"), List.of(input.text("phase"))));
+            case "giveup" ->
+                Optional.of(new BatchEvent.Decided(
+                        BatchEvent.Decision.REJECTED,
+                        input.text("by"),
+                        input.required("reason", "The reason"),
+                        List.of()));
             case "accept" -> accept();
             case "step" -> step();
             case "timer" -> timer();
@@ -104,6 +114,57 @@ final class ActReader {
                 input.text("balance"),
                 input.text("checkedBy"),
                 input.text("note")));
+    }
+
+    /** In the line's place it counts for the line; by mistake it counts for nothing and the line stays open. */
+    private Optional<BatchEvent> instead() {
+        Optional<Grams> mass = mass("mass", "The weight");
+        boolean mistake = input.text("how").equals("mistake");
+        String material = input.text("material");
+        if (work.book().material(material).isEmpty()) {
+            return input.refuse("material", "This material is not on the shelf's list.");
+        }
+        String note = input.required("note", "How that came about");
+        return mass.map(g -> new Poured(
+                vessel,
+                mistake ? Optional.empty() : optional("line"),
+                material,
+                optional("lot"),
+                g,
+                mistake ? Purpose.MISTAKE : Purpose.LINE,
+                input.text("balance"),
+                input.text("checkedBy"),
+                note));
+    }
+
+    private Optional<BatchEvent> replanned() {
+        Optional<BatchEvent> after = new Mends(work, vessel)
+                .taken(input.text("line"), work.desk().ledger().equipment().balances(), input.text("act"));
+        return after.isPresent()
+                ? after
+                : input.refuse("line", "This way is not open any more; the ways as they are now stand here.");
+    }
+
+    /** The one part whose mass is left open is what remains of the weighing. */
+    private Optional<BatchEvent> lots() {
+        Optional<Integer> number = entry();
+        List<String> codes = java.util.stream.Stream.of("lot1", "lot2", "lot3")
+                .filter(field -> !input.text(field).isEmpty())
+                .toList();
+        Grams whole = number.flatMap(work::entry)
+                .map(stillroom.formulary.batch.LogEntry::event)
+                .filter(Poured.class::isInstance)
+                .map(event -> ((Poured) event).mass())
+                .orElse(Grams.ZERO);
+        Grams said = Grams.sum(codes.stream()
+                .flatMap(code -> input.grams(code.replace("lot", "part"), "The part").stream())
+                .toList());
+        List<BatchEvent.LotPart> parts = codes.stream()
+                .map(code -> new BatchEvent.LotPart(
+                        input.text(code),
+                        input.grams(code.replace("lot", "part"), "The part").orElse(whole.minus(said))))
+                .toList();
+        return number.map(entry -> new BatchEvent.LotsNamed(entry, parts, input.text("note")));
     }
 
     private Optional<String> optional(String field) {

@@ -62,6 +62,8 @@ public record BenchPage(
     /**
      * One vessel of the strip.
      *
+     * @param room how full it is, empty where its capacity is not known
+     * @param crowded whether it does not hold what is to go in
      * @param next what comes next in it
      */
     public record VesselCard(
@@ -69,6 +71,8 @@ public record BenchPage(
             String holds,
             String mass,
             String celsius,
+            String room,
+            boolean crowded,
             List<VesselTimer> timers,
             String next,
             String href,

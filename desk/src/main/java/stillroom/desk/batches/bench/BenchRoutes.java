@@ -63,6 +63,11 @@ public final class BenchRoutes {
             return work.path() + "?did=" + did + "#log";
         }
         String vessel = vessel(event).orElse(input.text("vessel"));
+        if (event instanceof Poured poured && poured.purpose() == BatchEvent.Purpose.MISTAKE) {
+            return work.path() + "/bench"
+                    + Wish.query(poured.vessel(), Doing.ASTRAY, "entry", Integer.toString(entry.number()))
+                    + "&did=" + did;
+        }
         String line = event instanceof Poured poured ? stillOpen(work, poured) : "";
         return work.path() + "/bench?vessel=" + Wish.coded(vessel) + line + "&did=" + did;
     }
@@ -95,6 +100,9 @@ public final class BenchRoutes {
     private static Optional<String> vessel(BatchEvent event) {
         if (event instanceof VesselReady ready) {
             return Optional.of(ready.vessel());
+        }
+        if (event instanceof BatchEvent.PhasesGiven given) {
+            return Optional.of(given.vessel());
         }
         return event instanceof Combined combined ? Optional.of(combined.into()) : Optional.empty();
     }

@@ -40,6 +40,10 @@ final class BenchView {
             "entry",
             "vessel",
             "purpose",
+            "plan",
+            "parts",
+            "phase",
+            "into",
             "kind",
             "seen");
 

@@ -20,6 +20,10 @@ enum Doing {
     LOOK("Look again"),
     TIMER("Timer"),
     NOTE("Note"),
+    INSTEAD("Another material was poured"),
+    ASTRAY("Poured by mistake"),
+    LOTS("Name the lots"),
+    GIVEUP("Give the batch up"),
     STRIKE("Strike an entry"),
     AGAIN("Read again"),
     DONE("What next");

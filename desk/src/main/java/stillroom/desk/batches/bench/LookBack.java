@@ -72,7 +72,8 @@ final class LookBack {
         return new Panel.Gross(
                 "Weigh the whole of " + wish.vessel(),
                 vessel.flatMap(Vessel::expectedGross).map(Format::grams).orElse(""),
-                before);
+                before,
+                new WaterBack(work, wish.vessel()).address());
     }
 
     Panel look() {
@@ -97,6 +98,22 @@ final class LookBack {
         LogEntry entry = entry();
         return new Panel.Strike(
                 "Strike entry " + entry.number(), entry.number(), new LogWords(work).say(entry.event()));
+    }
+
+    /** A weighing whose lots are said anew. */
+    Panel lots() {
+        LogEntry entry = entry();
+        if (!(entry.event() instanceof Poured poured)) {
+            throw new NotFoundResponse("Entry " + entry.number() + " is no weighing.");
+        }
+        return new Panel.NameLots(
+                "From which lots did entry " + entry.number() + " come?",
+                entry.number(),
+                new LogWords(work).say(poured),
+                Format.grams(poured.mass()),
+                new Lots(work, poured.materialKey())
+                        .choices().stream().filter(lot -> !lot.code().isEmpty()).toList(),
+                poured.lot().orElse(""));
     }
 
     Panel again() {

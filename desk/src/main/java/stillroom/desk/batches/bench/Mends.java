@@ -9,8 +9,10 @@ import stillroom.desk.batches.bench.BenchPage.Way;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Judgement;
 import stillroom.formulary.batch.Addition;
+import stillroom.formulary.batch.BatchEvent;
 import stillroom.formulary.batch.Mend;
 import stillroom.formulary.batch.OverPour;
+import stillroom.formulary.batch.Replanning;
 import stillroom.formulary.judgement.Subjects;
 import stillroom.formulary.plan.Balance;
 import stillroom.formulary.plan.LotStock;
@@ -64,7 +66,9 @@ final class Mends {
                             + Masses.shown(scale.discard()) + " g away.",
                     additions(scale.additions()),
                     List.of(),
-                    Optional.empty());
+                    Optional.empty(),
+                    "scale",
+                    "Make the phase larger");
         }
         if (mend instanceof Mend.LargerBatch larger) {
             return new Panel.MendShown(
@@ -76,17 +80,46 @@ final class Mends {
                     larger.against().stream()
                             .map(against -> work.cards().named(against, work.materialKeys()))
                             .toList(),
-                    Optional.empty());
+                    Optional.empty(),
+                    "larger",
+                    "Make the batch larger");
         }
         if (mend instanceof Mend.Accept accept) {
             return say(
                     "Keep it as it is",
                     "The line is then " + Format.decimal(accept.made().value(), DECIMALS)
-                            + " % of the product. What that means stands under \"As made\".");
+                            + " % of the product. What that means stands below.");
         }
-        return say(
+        return new Panel.MendShown(
                 "Give it up",
-                "In all vessels together " + Masses.shown(((Mend.Discard) mend).mass()) + " g would be lost.");
+                new Losing(work).says(),
+                List.of(),
+                List.of(),
+                Optional.of(
+                        new Way("Give the batch up", work.path() + "/bench" + Wish.query(vessel, Doing.GIVEUP), false)),
+                "",
+                "");
+    }
+
+    /** The plan after this way was taken; none where the way is not open any more. */
+    Optional<BatchEvent> taken(String lineId, List<Balance> balances, String act) {
+        Plan plan = work.plan().orElseThrow();
+        Replanning after = new Replanning(plan, work.state());
+        String name = plan.line(lineId)
+                .map(line -> work.cards().name(line.materialKey()))
+                .orElse("");
+        for (Mend mend : of(lineId, balances)) {
+            if (mend instanceof Mend.LargerBatch larger && act.equals("larger")) {
+                return Optional.of(
+                        after.larger(larger, "too much " + name + " was poured, so the batch is made larger"));
+            }
+            if (mend instanceof Mend.ScalePhase scale && act.equals("scale")) {
+                String phase = plan.line(lineId).orElseThrow().phaseId();
+                return Optional.of(
+                        after.scaled(scale, phase, "too much " + name + " was poured, so its phase is made larger"));
+            }
+        }
+        return Optional.empty();
     }
 
     private Panel.MendShown strike(Mend.Strike strike) {
@@ -97,11 +130,13 @@ final class Mends {
                         + " g. If that much was never poured, strike it and write down the right figure.",
                 List.of(),
                 List.of(),
-                Optional.of(new Way("Strike this entry", work.path() + "/bench" + query, false)));
+                Optional.of(new Way("Strike this entry", work.path() + "/bench" + query, false)),
+                "",
+                "");
     }
 
     private static Panel.MendShown say(String title, String says) {
-        return new Panel.MendShown(title, says, List.of(), List.of(), Optional.empty());
+        return new Panel.MendShown(title, says, List.of(), List.of(), Optional.empty(), "", "");
     }
 
     private List<String> additions(List<Addition> additions) {

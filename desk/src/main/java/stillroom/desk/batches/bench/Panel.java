@@ -110,7 +110,8 @@ public sealed interface Panel {
             String lot,
             String balance,
             String back,
-            List<MendShown> ways)
+            List<MendShown> ways,
+            Optional<Kept> kept)
             implements Panel {
         public Settle {
             ways = List.copyOf(ways);
@@ -118,7 +119,7 @@ public sealed interface Panel {
 
         /** Whether the figure itself is doubted before anything else. */
         public boolean doubted() {
-            return ways.stream().anyMatch(way -> way.way().isPresent());
+            return ways.stream().anyMatch(way -> way.title().equals(MendShown.DOUBT));
         }
     }
 
@@ -128,14 +129,54 @@ public sealed interface Panel {
      * @param says totals: what there would be in the end
      * @param additions what would be added for it, from now on
      * @param way where it is done, if that is not on this screen
+     * @param act what the form does that takes this way at once, empty for none
+     * @param button words of that form's button
      */
     record MendShown(
-            String title, String says, List<String> additions, List<String> against, Optional<BenchPage.Way> way) {
+            String title,
+            String says,
+            List<String> additions,
+            List<String> against,
+            Optional<BenchPage.Way> way,
+            String act,
+            String button) {
+        static final String DOUBT = "Typed it wrong";
+
+        /** Whether this says that the figure itself may be wrong. */
+        public boolean doubts() {
+            return title.equals(DOUBT);
+        }
+
         public MendShown {
             additions = List.copyOf(additions);
             against = List.copyOf(against);
         }
     }
+
+    /** Another material than the line's, poured on purpose or by mistake. */
+    record Instead(String title, String lineId, String name, List<Group> all, List<Choice> balances, String balance)
+            implements Panel {
+        public Instead {
+            all = List.copyOf(all);
+            balances = List.copyOf(balances);
+        }
+    }
+
+    /**
+     * Naming the lots of a weighing afterwards.
+     *
+     * @param says the weighing
+     * @param mass of the weighing [g], as written
+     */
+    record NameLots(String title, int entry, String says, String mass, List<LotChoice> lots, String lot)
+            implements Panel {
+        public NameLots {
+            lots = List.copyOf(lots);
+        }
+    }
+
+    /** Giving a batch up, with what that costs. */
+    record GiveUp(String title, String says) implements Panel {}
 
     /** Taking something back out of a vessel. */
     record Back(String title, List<Choice> materials, String material, String balance) implements Panel {}
@@ -160,9 +201,24 @@ public sealed interface Panel {
         }
     }
 
-    /** Making a vessel ready. */
-    record Ready(String title, String proposedName, List<PhaseTick> phases, List<String> lastProduct) implements Panel {
+    /**
+     * Making a vessel ready, or giving a phase to one that is in use.
+     *
+     * @param phaseId the phase that has no vessel yet, empty for none
+     * @param inUse vessels that it could go into
+     * @param needs how much is to go in, one sentence
+     */
+    record Ready(
+            String title,
+            String proposedName,
+            List<PhaseTick> phases,
+            List<String> lastProduct,
+            String phaseId,
+            List<String> inUse,
+            String needs)
+            implements Panel {
         public Ready {
+            inUse = List.copyOf(inUse);
             phases = List.copyOf(phases);
             lastProduct = List.copyOf(lastProduct);
         }
@@ -224,14 +280,16 @@ public sealed interface Panel {
      * Putting the whole vessel on the balance.
      *
      * @param expected what it should weigh by the book, empty where the tare is not known
+     * @param returned address at which the water that evaporated is returned, empty for none
      */
-    record Gross(String title, String expected, List<String> before) implements Panel {
+    record Gross(String title, String expected, List<String> before, String returned) implements Panel {
         public Gross {
             before = List.copyOf(before);
         }
     }
 
-    record Sample(String title) implements Panel {}
+    /** Taking something out; mass and purpose stand in the form where they are known. */
+    record Sample(String title, String mass, String what) implements Panel {}
 
     /** Letting the batch stand. */
     record Rest(String title, String due) implements Panel {}

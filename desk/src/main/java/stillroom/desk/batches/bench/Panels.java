@@ -10,6 +10,7 @@ import java.util.Set;
 import stillroom.desk.batches.ActionWords;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogWords;
+import stillroom.desk.batches.Masses;
 import stillroom.desk.batches.bench.BenchPage.Way;
 import stillroom.desk.shell.Choice;
 import stillroom.formulary.batch.BatchEvent.Purpose;
@@ -57,7 +58,11 @@ final class Panels {
             case READ -> new LookBack(work, wish).read();
             case CORRECT -> correct();
             case GROSS -> new LookBack(work, wish).gross();
-            case SAMPLE -> new Panel.Sample("Take a sample out of " + wish.vessel());
+            case SAMPLE -> sample();
+            case INSTEAD -> new Weighing(work, wish.vessel()).instead(line());
+            case ASTRAY -> new Astray(work, wish.vessel()).panel(wish.get("entry"));
+            case LOTS -> new LookBack(work, wish).lots();
+            case GIVEUP -> new Panel.GiveUp("Give the batch up", new Losing(work).says());
             case REST -> new Panel.Rest("Let it rest", tomorrow());
             case LOOK -> new LookBack(work, wish).look();
             case TIMER -> new Panel.Timer("Start a timer for " + wish.vessel());
@@ -84,7 +89,27 @@ final class Panels {
         String title = asked.flatMap(work.formula()::phase)
                 .map(phase -> "Make a vessel ready for " + phase.name())
                 .orElse("Make a vessel ready");
-        return new Panel.Ready(title, "Vessel " + (work.state().vessels().size() + 1), phases, List.of());
+        String phaseId = asked.orElse("");
+        return new Panel.Ready(
+                title,
+                "Vessel " + (work.state().vessels().size() + 1),
+                phases,
+                List.of(),
+                phaseId,
+                phaseId.isEmpty()
+                        ? List.of()
+                        : work.state().openVessels().stream().map(Vessel::name).toList(),
+                Room.needs(work, phaseId));
+    }
+
+    /** What is too much of a phase stands in the form already. */
+    private Panel sample() {
+        return work.state().surplusOpen().stream()
+                .filter(one -> one.phaseId().equals(wish.get("phase")))
+                .findFirst()
+                .map(one -> new Panel.Sample(
+                        "Throw away what is too much of the phase", Masses.shown(one.mass()), one.what()))
+                .orElseGet(() -> new Panel.Sample("Take a sample out of " + wish.vessel(), "", ""));
     }
 
     private Optional<String> unservedPhase() {

@@ -73,7 +73,7 @@ final class Picking {
                 false);
     }
 
-    private List<Panel.Group> all() {
+    List<Panel.Group> all() {
         Map<String, List<Material>> shelves = work.book().materials().stream()
                 .collect(Collectors.groupingBy(card -> Format.words(card.family()), TreeMap::new, Collectors.toList()));
         List<Panel.Group> groups = new ArrayList<>();

@@ -61,7 +61,7 @@ final class Purposes {
             case CORRECTION_BASE -> Set.of(Family.BASE);
             case CORRECTION_THICKENER -> Set.of(Family.THICKENER, Family.SALT);
             case CORRECTION_WATER -> Set.of(Family.WATER);
-            case CORRECTION_OTHER, LINE -> Set.of();
+            case CORRECTION_OTHER, LINE, MISTAKE -> Set.of();
         };
     }
 }

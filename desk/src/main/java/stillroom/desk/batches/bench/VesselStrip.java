@@ -45,6 +45,8 @@ final class VesselStrip {
                         .collect(Collectors.joining(", ")),
                 Masses.shown(vessel.mixture().net()),
                 vessel.celsius().map(LogWords::plain).orElse(""),
+                Room.of(work, vessel),
+                Room.crowded(work, vessel),
                 timers(vessel.name()),
                 next.map(words::of).orElse(""),
                 work.path() + "/bench?vessel=" + Wish.coded(vessel.name()),

@@ -88,7 +88,19 @@ final class Weighing {
                         .map(way -> target.grams(((Mend.TakeBack) way).mass()))
                         .findFirst()
                         .orElse(""),
-                ways.stream().map(mends::shown).toList());
+                ways.stream().map(mends::shown).toList(),
+                Kept.of(work));
+    }
+
+    /** What was poured in place of the line's material, or by mistake. */
+    Panel.Instead instead(PlannedLine line) {
+        return new Panel.Instead(
+                "Another material was poured",
+                line.lineId(),
+                cards.name(line.materialKey()),
+                new Picking(work, vessel).all(),
+                balanceChoices(),
+                line.balance());
     }
 
     /** Whatever is in the vessel may be taken back out of it. */

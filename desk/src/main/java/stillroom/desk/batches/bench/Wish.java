@@ -19,7 +19,8 @@ record Wish(Optional<Doing> doing, String vessel, Map<String, String> about) {
 
     static Wish of(Input input) {
         Map<String, String> about = new LinkedHashMap<>();
-        for (String field : new String[] {"line", "step", "entry", "kind", "purpose", "material", "from", "into"}) {
+        for (String field :
+                new String[] {"line", "step", "entry", "kind", "purpose", "material", "from", "into", "phase"}) {
             String typed = input.text(field);
             if (!typed.isEmpty()) {
                 about.put(field, typed);
@@ -87,6 +88,9 @@ record Wish(Optional<Doing> doing, String vessel, Map<String, String> about) {
         }
         if (action instanceof NextAction.Combine combine) {
             return wish(Doing.COMBINE, vessel, Map.of("from", combine.from(), "into", combine.into()));
+        }
+        if (action instanceof NextAction.TakeOut out) {
+            return wish(Doing.SAMPLE, vessel, Map.of("phase", out.phaseId()));
         }
         if (action instanceof NextAction.LookAgain) {
             return wish(Doing.LOOK, vessel, Map.of());

@@ -42,7 +42,7 @@ public final class PlanRoutes {
         Beginning.Outcome outcome = Beginning.of(work, input);
         Optional<Long> begun = outcome.batch();
         if (begun.isPresent()) {
-            request.redirect("/batches/" + begun.get() + "?did=planned", HttpStatus.SEE_OTHER);
+            request.redirect("/batches/" + begun.get() + "/bench?did=planned", HttpStatus.SEE_OTHER);
             return;
         }
         PlanWork again = outcome.stale() ? new PlanWork(PlanDesk.of(desk, request), input) : work;

@@ -1,0 +1,255 @@
+package stillroom.desk.batches;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillroom.desk.OpenDesk.Answer;
+import stillroom.formulary.batch.BatchEvent;
+import stillroom.formulary.batch.BatchStage;
+import stillroom.formulary.plan.Plan;
+import stillroom.formulary.quantity.Grams;
+
+/** What goes wrong at the bench, and each way out of it taken on the page. */
+class MendPagesTest {
+    @TempDir
+    Path folder = Path.of("");
+
+    @SuppressWarnings("NullAway.Init")
+    private LotionBench bench;
+
+    private long batch;
+
+    @BeforeEach
+    void open() {
+        bench = LotionBench.in(folder);
+        batch = bench.begin("B-1");
+        bench.readyBoth(batch);
+        bench.weigh(batch, "Kettle", "l1", "391", "W-1");
+    }
+
+    @AfterEach
+    void close() {
+        bench.close();
+    }
+
+    private String screen(String query) {
+        Answer answer = bench.get("/batches/" + batch + "/bench" + query);
+        assertThat(answer.status()).isEqualTo(200);
+        return answer.body();
+    }
+
+    private Answer act(String... fields) {
+        Map<String, String> form = new HashMap<>();
+        for (int i = 0; i < fields.length; i += 2) {
+            form.put(fields[i], fields[i + 1]);
+        }
+        return bench.act(batch, form);
+    }
+
+    @Test
+    void theLargerBatchIsTakenWithOneButtonAndTheTargetsFollow() {
+        bench.weigh(batch, "Kettle", "l2", "30", "G-soon");
+        assertThat(screen("?vessel=Kettle")).contains("name=\"act\" value=\"larger\"", "If it is kept");
+
+        assertThat(act("act", "larger", "vessel", "Kettle", "line", "l2").status())
+                .isEqualTo(303);
+
+        Plan plan = bench.state(batch).plan().orElseThrow();
+        assertThat(plan.batch()).isGreaterThan(Grams.of("560"));
+        assertThat(plan.line("l2").orElseThrow().target()).isEqualTo(Grams.of("30"));
+        assertThat(screen("?vessel=Kettle")).contains("g more").doesNotContain("g over");
+        assertThat(screen("?vessel=Beaker")).doesNotContain("60.0 <small>g</small>");
+        // Nothing is over any more, so the same way is closed.
+        assertThat(act("act", "larger", "vessel", "Kettle", "line", "l2").body())
+                .contains("not open any more");
+    }
+
+    @Test
+    void aScaledPhaseAsksForItsSurplusToBeThrownAway() {
+        bench.weigh(batch, "Kettle", "l2", "30", "G-soon");
+        act("act", "step", "vessel", "Kettle", "step", "s1", "doing", "Heated", "celsius", "75");
+        assertThat(act("act", "scale", "vessel", "Kettle", "line", "l2").status())
+                .isEqualTo(303);
+
+        Grams more =
+                bench.state(batch).plan().orElseThrow().line("l1").orElseThrow().target();
+        bench.weigh(batch, "Kettle", "l1", more.minus(Grams.of("391")).toString(), "W-1");
+        String screen = screen("?vessel=Kettle");
+        assertThat(screen).contains("Throw away", "of Water phase", "surplus of phase water");
+    }
+
+    @Test
+    void givingUpSaysWhatItCostsAndRejects() {
+        bench.weigh(batch, "Kettle", "l2", "30", "G-soon");
+        assertThat(screen("?do=giveup&vessel=Kettle"))
+                .contains("421 g would be lost", "without the price of", "The batch is rejected");
+        assertThat(act("act", "giveup", "vessel", "Kettle", "reason", "").body())
+                .contains("The reason is missing");
+        assertThat(act("act", "giveup", "vessel", "Kettle", "reason", "wrong bottle")
+                        .status())
+                .isEqualTo(303);
+        assertThat(bench.state(batch).stage()).isEqualTo(BatchStage.REJECTED);
+    }
+
+    @Test
+    void anotherMaterialIsPouredOnPurposeOrByMistake() {
+        assertThat(screen("?do=instead&vessel=Kettle&line=l2")).contains("The line asks for Glycerin", "By mistake");
+        Answer silent = act(
+                "act",
+                "instead",
+                "do",
+                "instead",
+                "vessel",
+                "Kettle",
+                "line",
+                "l2",
+                "material",
+                LotionBench.OIL,
+                "mass",
+                "25",
+                "how",
+                "purpose",
+                "balance",
+                "Kitchen scale",
+                "note",
+                "");
+        assertThat(silent.status()).isEqualTo(422);
+        assertThat(silent.body()).contains("How that came about is missing");
+
+        Answer stray = act(
+                "act",
+                "instead",
+                "vessel",
+                "Kettle",
+                "line",
+                "l2",
+                "material",
+                LotionBench.OIL,
+                "mass",
+                "5",
+                "how",
+                "mistake",
+                "balance",
+                "Kitchen scale",
+                "lot",
+                "O-1",
+                "note",
+                "took the wrong bottle");
+        assertThat(stray.status()).isEqualTo(303);
+        assertThat(bench.get(stray.location()).body())
+                .contains("is in by mistake", "Take it back", "See what it is now");
+        assertThat(bench.state(batch).poured("l2")).isEqualTo(Grams.ZERO);
+
+        act(
+                "act",
+                "instead",
+                "vessel",
+                "Kettle",
+                "line",
+                "l2",
+                "material",
+                LotionBench.OIL,
+                "mass",
+                "25",
+                "how",
+                "purpose",
+                "balance",
+                "Kitchen scale",
+                "note",
+                "out of glycerin");
+        assertThat(bench.state(batch).poured("l2")).isEqualTo(Grams.of("25"));
+        assertThat(bench.get("/batches/" + batch + "/as-made").body()).contains("beyond the plan");
+    }
+
+    @Test
+    void lotsAreNamedAfterwardsAndStockFollows() {
+        act("act", "weigh", "vessel", "Kettle", "line", "l2", "mass", "25", "lot", "", "balance", "Kitchen scale");
+        int entry = bench.log(batch).size();
+        assertThat(screen("?do=lots&vessel=Kettle&entry=" + entry)).contains("From which lots did entry " + entry);
+
+        Answer wrong = act(
+                "act", "lots", "do", "lots", "vessel", "Kettle", "entry", "" + entry, "lot1", "G-soon", "part1", "30");
+        assertThat(wrong.status()).isEqualTo(422);
+        assertThat(wrong.body()).contains("The parts are 30 g together, the weighing was 25 g.");
+        Answer expired = act("act", "lots", "do", "lots", "vessel", "Kettle", "entry", "" + entry, "lot1", "G-old");
+        assertThat(expired.body()).contains("Lot G-old expired on");
+        Answer other = act("act", "lots", "do", "lots", "vessel", "Kettle", "entry", "" + entry, "lot1", "O-1");
+        assertThat(other.body()).contains("Lot O-1 is another material.");
+
+        Answer named = act(
+                "act",
+                "lots",
+                "vessel",
+                "Kettle",
+                "entry",
+                "" + entry,
+                "lot1",
+                "G-soon",
+                "part1",
+                "10",
+                "lot2",
+                "G-late");
+        assertThat(named.status()).isEqualTo(303);
+        assertThat(bench.ledger().lots().lot("G-soon").orElseThrow().onHand()).isEqualTo(Grams.of("490"));
+        assertThat(bench.ledger().lots().lot("G-late").orElseThrow().onHand()).isEqualTo(Grams.of("485"));
+    }
+
+    @Test
+    void waterThatEvaporatedIsReturned() {
+        bench.weigh(batch, "Kettle", "l2", "25", "G-soon");
+        act("act", "gross", "vessel", "Kettle", "gross", "1205");
+
+        String gross = screen("?do=gross&vessel=Kettle");
+        assertThat(gross).contains("dose=11");
+        assertThat(screen("?do=correct&vessel=Kettle&purpose=CORRECTION_WATER&material=water-purified&dose=11"))
+                .contains("So much evaporated: return <strong>11 g</strong>");
+        act(
+                "act",
+                "weigh",
+                "vessel",
+                "Kettle",
+                "material",
+                "water-purified",
+                "purpose",
+                "CORRECTION_WATER",
+                "mass",
+                "11",
+                "lot",
+                "W-1",
+                "balance",
+                "Kitchen scale");
+        assertThat(bench.state(batch).inVessels().net()).isEqualTo(Grams.of("416"));
+        assertThat(screen("?do=gross&vessel=Kettle")).doesNotContain("dose=11");
+    }
+
+    @Test
+    void aPhaseWithoutAVesselIsGivenToOneInUseWithOneButton() {
+        long other = bench.begin("B-2");
+        bench.act(
+                other,
+                Map.of("act", "ready", "newVessel", "Pot", "capacity", "100", "clean", "washed", "phase", "water"));
+        String page =
+                bench.get("/batches/" + other + "/bench?do=ready&step=oil").body();
+        assertThat(page)
+                .contains("this phase 80 g, the whole batch 500 g", "Into Pot", "too little for what is planned");
+
+        bench.act(other, Map.of("act", "serve", "into", "Pot", "phase", "oil"));
+        assertThat(bench.state(other).vessel("Pot").orElseThrow().phases()).containsExactly("water", "oil");
+    }
+
+    @Test
+    void beginningLandsAtTheBench() {
+        Map<String, String> form = new HashMap<>(Map.of("by", "mass", "mass", "500", "code", "B-9", "who", "Ada"));
+        form.put("edit", bench.edit());
+        Answer begun = bench.post("/products/1/versions/1/plan", form);
+        assertThat(begun.location()).matches("/batches/\\d+/bench\\?did=planned");
+        assertThat(Optional.of(bench.log(batch).get(0).event())).containsInstanceOf(BatchEvent.Planned.class);
+    }
+}

@@ -192,8 +192,6 @@ final class WholeRoad {
         hands.type("Batch code", BATCH);
         hands.type("Who plans", "Ada");
         hands.press("Begin this batch");
-        sight.see("What next", "Make a vessel ready for " + WATER_PHASE);
-        hands.press("To the bench");
         sight.see("Make a vessel ready for " + WATER_PHASE, "Name of the vessel");
     }
 
@@ -201,8 +199,7 @@ final class WholeRoad {
         ready("Kettle", "812.4");
         sight.see("Weigh into Kettle");
         hands.press("Another vessel");
-        sight.see("Name of the vessel");
-        hands.tick(SURFACTANTS);
+        sight.see("Make a vessel ready for " + SURFACTANTS, "Into Kettle");
         ready("Beaker", "204.1");
         sight.see("Weigh into Beaker");
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillroom.formulary.constants.AcidConstants;
+import stillroom.formulary.constants.EffectiveConstant;
 import stillroom.formulary.formula.ProductType;
 
 /**
@@ -21,6 +22,7 @@ import stillroom.formulary.formula.ProductType;
  * @param distribution of preservatives between water, oil and micelles
  * @param growth least water activity by group of organisms
  * @param notCovered by market code, what its record leaves out, in words
+ * @param effective constants of weak acids and bases that gather, by substance
  * @param names for a market, its own name for an INCI name, such as Water for Aqua
  */
 public record RuleBook(
@@ -36,7 +38,8 @@ public record RuleBook(
         Map<String, InhibitionFigures> inhibition,
         Map<ProductType, ExposureFigures> exposure,
         DistributionFigures distribution,
-        List<GrowthFigures> growth) {
+        List<GrowthFigures> growth,
+        Map<String, EffectiveConstant> effective) {
     public RuleBook {
         laws = Map.copyOf(laws);
         claims = List.copyOf(claims);
@@ -49,6 +52,7 @@ public record RuleBook(
         inhibition = Map.copyOf(inhibition);
         exposure = Map.copyOf(exposure);
         growth = List.copyOf(growth);
+        effective = Map.copyOf(effective);
     }
 
     public Optional<MarketLaw> law(String market) {
@@ -81,7 +85,8 @@ public record RuleBook(
                 inhibition,
                 exposure,
                 distribution,
-                growth);
+                growth,
+                effective);
     }
 
     /** A warning's wording in a language; empty where nobody has entered it. */

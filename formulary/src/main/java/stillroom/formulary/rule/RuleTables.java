@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import stillroom.formulary.constants.AcidConstantsFile;
+import stillroom.formulary.constants.EffectiveConstantsFile;
 import stillroom.formulary.reference.ReferenceRow;
 import stillroom.formulary.reference.ReferenceTable;
 
@@ -41,7 +42,8 @@ public final class RuleTables {
                 PublishedFigures.inhibition(),
                 PublishedFigures.exposure(),
                 PublishedFigures.distribution(),
-                PublishedFigures.growth());
+                PublishedFigures.growth(),
+                EffectiveConstantsFile.shipped());
     }
 
     private static MarketLaw law(String market, List<String> tables) {

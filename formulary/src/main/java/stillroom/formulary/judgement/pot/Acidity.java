@@ -3,36 +3,39 @@ package stillroom.formulary.judgement.pot;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stillroom.formulary.constants.AcidConstant;
 import stillroom.formulary.constants.AcidConstants;
+import stillroom.formulary.constants.EffectiveConstant;
 import stillroom.formulary.evaluation.Composition;
 import stillroom.formulary.evaluation.Figure;
 import stillroom.formulary.evaluation.Outcome;
-import stillroom.formulary.material.Family;
-import stillroom.formulary.material.Material;
 import stillroom.science.equilibrium.Equilibrium;
-import stillroom.science.equilibrium.EquilibriumSolver;
-import stillroom.science.equilibrium.WaterModel;
 
 /**
  * The pH to expect, from all acids, bases and salts in the water of the pot, or why it is not known.
  *
  * <p>Molality is per kilogram of water in the pot. Acid that dissolves in oil or in micelles is not taken off. The
  * interval holds the model's own error, the ranges of amounts and compositions, unseen traces of acid or base, the pull of
- * materials of which only the own pH is known (see {@link OwnPhPull}), and, above 10 % of glycols, glycerin or alcohol in
- * the water phase, an allowance for shifted constants (0.02 pH per further percent; an estimate, no source). What widens
- * it most is named.
+ * materials of which only the own pH is known (see {@link OwnPhPull}), the ranges of effective constants of surfactants in
+ * micelles and of polyacids (see {@link EffectiveConstant}), and, above 10 % of glycols, glycerin or alcohol in the water
+ * phase, an allowance for shifted constants (0.02 pH per further percent; an estimate, no source). What widens it most is
+ * named; where effective constants take part, an interval wider than {@value #WIDEST} is no figure any more.
  */
-record Acidity(List<Item> items, List<Share> shares, Composition composition, AcidConstants acids) {
-    private static final EquilibriumSolver SOLVER = new EquilibriumSolver(WaterModel.STANDARD);
+record Acidity(
+        List<Item> items,
+        List<Share> shares,
+        Composition composition,
+        AcidConstants acids,
+        Map<String, EffectiveConstant> effective) {
     private static final double WATER_PHASE = 0.03;
-    private static final double UNKNOWN_ALLOWED = 0.002;
     private static final double WEAKEST_BUFFER_MOL_PER_KG = 3e-4;
     /** Acid or base that raw materials and the air bring along unseen; an estimate, no source. */
     private static final double TRACES_MOL_PER_KG = 5e-4;
 
     private static final double WORTH_NAMING = 0.1;
+    private static final double WIDEST = 3;
     private static final double SUPERSATURATION = 1.5;
     private static final double COSOLVENT_FREE = 0.10;
     private static final double COSOLVENT_PH_PER_FRACTION = 2.0;
@@ -43,14 +46,30 @@ record Acidity(List<Item> items, List<Share> shares, Composition composition, Ac
             return Outcome.notKnown("no pH: there is no water phase");
         }
         Dissolved dissolved = Dissolved.of(shares, acids);
-        Optional<String> gap = gap(dissolved);
+        List<Gathered> gathered = Gathered.of(items, shares, effective);
+        AcidityGaps gaps = new AcidityGaps(items, shares, composition, dissolved, gathered);
+        Optional<String> gap = gaps.first();
         if (gap.isPresent()) {
             return Outcome.notKnown(gap.get());
         }
-        Equilibrium middle = SOLVER.solve(
-                dissolved.solution(water, acids, part -> part.share().nominal()));
+        WaterPhase phase = new WaterPhase(dissolved, gathered, water, acids);
+        Equilibrium middle = phase.middle();
+        Optional<String> refusal = refusal(dissolved, middle);
+        if (refusal.isPresent()) {
+            return Outcome.notKnown(refusal.get());
+        }
+        List<Spread> spreads = new ArrayList<>(phase.spreads(middle.pH()));
+        OwnPhPull pull = new OwnPhPull(middle.pH(), middle.bufferCapacityMolPerKg() * water);
+        items.stream()
+                .filter(item -> !gaps.isExplained(item))
+                .forEach(item -> pull.of(item).ifPresent(spreads::add));
+        Figure figure = figure(middle, spreads, water, gathered);
+        return gathered.isEmpty() ? Outcome.known(figure) : narrowEnough(figure, spreads);
+    }
+
+    private static Optional<String> refusal(Dissolved dissolved, Equilibrium middle) {
         if (!middle.inRange()) {
-            return Outcome.notKnown("out of the model's range: "
+            return Optional.of("out of the model's range: "
                     + (middle.converged()
                             ? Words.list(middle.exceeded().stream()
                                     .map(limit -> limit.sentence())
@@ -58,13 +77,21 @@ record Acidity(List<Item> items, List<Share> shares, Composition composition, Ac
                             : "no equilibrium was found"));
         }
         if (middle.bufferCapacityMolPerKg() < WEAKEST_BUFFER_MOL_PER_KG) {
-            return Outcome.notKnown("so weakly buffered that traces and the air decide");
+            return Optional.of("so weakly buffered that traces and the air decide");
         }
-        Optional<String> solid = undissolved(dissolved, middle);
-        if (solid.isPresent()) {
-            return Outcome.notKnown(solid.get() + " does not all dissolve in the water");
+        return undissolved(dissolved, middle).map(solid -> solid + " does not all dissolve in the water");
+    }
+
+    private static Outcome<Figure> narrowEnough(Figure figure, List<Spread> spreads) {
+        if (figure.high() - figure.low() <= WIDEST) {
+            return Outcome.known(figure);
         }
-        return Outcome.known(figure(middle, spreads(dissolved, water, middle), water));
+        String cause = spreads.stream()
+                .max(Comparator.comparingDouble(Spread::width))
+                .map(Spread::cause)
+                .orElse("the model's own error");
+        return Outcome.notKnown("anywhere from " + Words.tenths(figure.low()) + " to " + Words.tenths(figure.high())
+                + ", above all by " + cause);
     }
 
     /** An acid whose free form lies well above its solubility; a little above may stay dissolved for a while. */
@@ -87,89 +114,7 @@ record Acidity(List<Item> items, List<Share> shares, Composition composition, Ac
                 .sum();
     }
 
-    /** What would make the figure a guess. */
-    private Optional<String> gap(Dissolved dissolved) {
-        if (composition.unknownFraction() > UNKNOWN_ALLOWED) {
-            return Optional.of("no composition for " + Words.list(composition.unknown()));
-        }
-        if (dissolved.parts().isEmpty()) {
-            return Optional.of("nothing in it with known constants sets the pH");
-        }
-        List<String> soaps = new ArrayList<>();
-        dissolved.parts().stream()
-                .filter(part -> part.acid().formsMicelles())
-                .forEach(part -> soaps.add(part.share().name()));
-        if (!soaps.isEmpty()) {
-            return Optional.of(Words.list(soaps) + " gathers into micelles, which the model leaves out");
-        }
-        List<Share> swelling =
-                shares.stream().filter(share -> share.is("carbomer-like")).toList();
-        if (!swelling.isEmpty()) {
-            boolean one = swelling.size() == 1;
-            return Optional.of(Words.list(Pot.names(swelling))
-                    + (one ? " itself takes" : " themselves take")
-                    + " up acid or base, and how much stands on no card");
-        }
-        if (items.stream()
-                        .anyMatch(item ->
-                                item.is(Family.BASE) && item.portion().share().upper() > 0)
-                && shares.stream().anyMatch(share -> share.is("fatty-acid") && share.isIngredient())) {
-            return Optional.of("base and fatty acid make soap, which the model leaves out");
-        }
-        List<String> strangers = items.stream()
-                .filter(item -> bringsUnknownAcidity(item, dissolved))
-                .map(Item::name)
-                .distinct()
-                .toList();
-        return strangers.isEmpty()
-                ? Optional.empty()
-                : Optional.of(Words.list(strangers)
-                        + (strangers.size() == 1 ? " is" : " are")
-                        + " acid or alkaline as supplied, by how much is not on the card");
-    }
-
-    /** A card far from neutral none of whose parts has constants, in more than a trace. */
-    private static boolean bringsUnknownAcidity(Item item, Dissolved dissolved) {
-        // Weak-acid surfactants buffer although they are sold near neutral, so their shelf is held more tightly.
-        boolean far = item.material()
-                .flatMap(Material::ownPh)
-                .map(ph -> item.is(Family.SURFACTANT) ? ph.high() > 9 : ph.low() > 9.5 || ph.high() < 3.5)
-                .orElse(false);
-        boolean explained = dissolved.parts().stream()
-                .anyMatch(part -> part.share().lines().contains(item.portion().lineId()));
-        return far && !explained && item.portion().share().nominal() > 0.002;
-    }
-
-    /** How far ranges of amounts, compositions and own pH move the pH, one for each that does. */
-    private List<Spread> spreads(Dissolved dissolved, double water, Equilibrium middle) {
-        List<Spread> spreads = new ArrayList<>();
-        for (Dissolved.Part ranged : dissolved.parts()) {
-            if (!ranged.share().amount().isExact()) {
-                double atLower =
-                        moved(dissolved, water, ranged, ranged.share().amount().lower()) - middle.pH();
-                double atUpper =
-                        moved(dissolved, water, ranged, ranged.share().amount().upper()) - middle.pH();
-                spreads.add(Spread.between("the range of " + ranged.share().name(), atLower, atUpper));
-            }
-        }
-        OwnPhPull pull = new OwnPhPull(middle.pH(), middle.bufferCapacityMolPerKg() * water);
-        items.stream()
-                .filter(item -> dissolved.parts().stream()
-                        .noneMatch(part ->
-                                part.share().lines().contains(item.portion().lineId())))
-                .forEach(item -> pull.of(item).ifPresent(spreads::add));
-        return spreads;
-    }
-
-    private double moved(Dissolved dissolved, double water, Dissolved.Part ranged, double amount) {
-        return SOLVER.solve(dissolved.solution(
-                        water,
-                        acids,
-                        part -> part == ranged ? amount : part.share().nominal()))
-                .pH();
-    }
-
-    private Figure figure(Equilibrium middle, List<Spread> spreads, double water) {
+    private Figure figure(Equilibrium middle, List<Spread> spreads, double water, List<Gathered> gathered) {
         double cosolvent = Pot.sum(shares.stream()
                 .filter(share -> share.is("humectant") || share.is("alcohol"))
                 .toList());
@@ -186,8 +131,18 @@ record Acidity(List<Item> items, List<Share> shares, Composition composition, Ac
                 "pH",
                 "acid-base equilibrium at 25 °C with Davies activities, ionic strength "
                         + Words.figure(middle.ionicStrengthMolPerKg())
-                        + " mol/kg; acid lost to oil and micelles not taken off" + dominant(spreads),
+                        + " mol/kg; acid lost to oil and micelles not taken off" + effectively(gathered)
+                        + dominant(spreads),
                 List.of("constants: the table of acids and bases"));
+    }
+
+    private static String effectively(List<Gathered> gathered) {
+        return gathered.isEmpty()
+                ? ""
+                : "; "
+                        + Words.list(
+                                gathered.stream().map(one -> one.share().name()).toList())
+                        + " by effective constants, over their whole range";
     }
 
     /** Who widens the interval most, where that is more than a tenth of a pH. */

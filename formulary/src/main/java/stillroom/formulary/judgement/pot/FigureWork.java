@@ -132,6 +132,6 @@ record FigureWork(
         return subject.measuredPh()
                 .map(read -> Outcome.known(
                         new Figure("pH", read.low(), read.middle(), read.high(), "pH", "as read", List.of())))
-                .orElseGet(() -> new Acidity(items, shares, composition, rules.acids()).expected());
+                .orElseGet(() -> new Acidity(items, shares, composition, rules.acids(), rules.effective()).expected());
     }
 }

@@ -2,6 +2,7 @@ package stillroom.formulary.judgement.pot;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.List;
 
 /** Figures as a sentence shows them. */
@@ -12,6 +13,11 @@ public final class Words {
     public static String figure(double value) {
         BigDecimal rounded = new BigDecimal(value).round(new MathContext(4)).stripTrailingZeros();
         return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+    }
+
+    /** With one decimal, as a pH is said. */
+    public static String tenths(double value) {
+        return new BigDecimal(value).setScale(1, RoundingMode.HALF_EVEN).toPlainString();
     }
 
     /** A mass fraction as percent. */

@@ -1,5 +1,6 @@
 package stillroom.desk.sheets;
 
+import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -11,12 +12,12 @@ import stillroom.desk.shell.Assets;
 import stillroom.desk.shell.Pages;
 
 /** What all printed sheets share: style, sizes, and how many pages they take. */
-final class Sheets {
+public final class Sheets {
     /** Size of ordinary text [pt]. */
     static final double USUAL_POINTS = 9.5;
 
     /** Below this a sheet is no longer read at the bench. */
-    private static final double SMALLEST_POINTS = 7.5;
+    private static final double SMALLEST_POINTS = 7;
 
     private static final double STEP = 0.5;
 
@@ -26,12 +27,12 @@ final class Sheets {
     private Sheets() {}
 
     /** A sheet of any length. */
-    static byte[] set(Pages pages, String template, Object sheet) {
+    public static byte[] set(Pages pages, String template, Object sheet) {
         return set(pages, template, sheet, USUAL_POINTS);
     }
 
     /** A sheet on one page where that goes in letters that can be read; else of any length in usual ones. */
-    static byte[] onOnePage(Pages pages, String template, Object sheet) {
+    public static byte[] onOnePage(Pages pages, String template, Object sheet) {
         for (double points = USUAL_POINTS; points >= SMALLEST_POINTS; points -= STEP) {
             byte[] file = set(pages, template, sheet, points);
             if (pageCount(file) == 1) {
@@ -44,6 +45,17 @@ final class Sheets {
     private static byte[] set(Pages pages, String template, Object sheet, double points) {
         String size = String.format(Locale.ROOT, "body { font-size: %.2fpt; }%n", points);
         return Pdf.of(pages.render(template, Map.of("page", sheet, "css", size + STYLE)));
+    }
+
+    /** Answers with a PDF under a name that every system takes. */
+    public static void answer(Context request, byte[] file, String name) {
+        request.header("Content-Disposition", "inline; filename=\"" + fileName(name) + ".pdf\"");
+        request.contentType("application/pdf").result(file);
+    }
+
+    /** A name of small letters, digits and hyphens. */
+    public static String fileName(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
     }
 
     static int pageCount(byte[] file) {

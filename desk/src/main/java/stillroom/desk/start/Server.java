@@ -19,6 +19,7 @@ import stillroom.desk.lots.LotRoutes;
 import stillroom.desk.materials.MaterialRoutes;
 import stillroom.desk.patterns.PatternRoutes;
 import stillroom.desk.products.ProductRoutes;
+import stillroom.desk.recipes.RecipeRoutes;
 import stillroom.desk.sheets.SheetRoutes;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Frame.Section;
@@ -70,5 +71,6 @@ public final class Server {
         PatternRoutes.add(routes, desk);
         LabelRoutes.add(routes, desk);
         SheetRoutes.add(routes, desk);
+        RecipeRoutes.add(routes, desk);
     }
 }

@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** A real headless Chromium, with what its pages complained about. */
-final class BenchBrowser implements AutoCloseable {
+public final class BenchBrowser implements AutoCloseable {
     private static final List<String> QUIET = List.of(
             "--no-sandbox",
             "--disable-gpu",
@@ -71,6 +71,14 @@ final class BenchBrowser implements AutoCloseable {
                 .setBaseURL(address));
     }
 
+    /** A page without any network, for files that have to do without. */
+    public Page offline(boolean scripts) {
+        return page(new Browser.NewContextOptions()
+                .setViewportSize(820, 1180)
+                .setOffline(true)
+                .setJavaScriptEnabled(scripts));
+    }
+
     private Page page(Browser.NewContextOptions options) {
         BrowserContext context = browser.newContext(options);
         Page page = context.newPage();
@@ -86,7 +94,7 @@ final class BenchBrowser implements AutoCloseable {
     }
 
     /** What any page wrote as an error; should stay empty. */
-    List<String> complaints() {
+    public List<String> complaints() {
         return List.copyOf(complaints);
     }
 

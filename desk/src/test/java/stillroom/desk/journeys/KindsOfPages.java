@@ -42,7 +42,7 @@ final class KindsOfPages {
     }
 
     private void keep(String address, Deque<String> open) {
-        boolean isPage = !address.contains(".pdf") && !address.startsWith("/assets");
+        boolean isPage = !address.contains(".pdf") && !address.contains(".html") && !address.startsWith("/assets");
         if (isPage && found.size() < MOST && found.putIfAbsent(kind(address), address) == null) {
             open.add(address);
         }

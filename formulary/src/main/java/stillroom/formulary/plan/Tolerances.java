@@ -22,11 +22,16 @@ public record Tolerances(Percent narrow, Percent usual, Percent wide, Map<String
     }
 
     Percent of(ResolvedLine line, Optional<Material> card) {
-        Percent own = byMaterial.get(line.materialKey());
+        return of(line.materialKey(), line.toHundred(), card);
+    }
+
+    /** The tolerance of a line [% of the line]. */
+    public Percent of(String materialKey, boolean toHundred, Optional<Material> card) {
+        Percent own = byMaterial.get(materialKey);
         if (own != null) {
             return own;
         }
-        return line.toHundred() ? wide : card.map(m -> of(m.family())).orElse(usual);
+        return toHundred ? wide : card.map(m -> of(m.family())).orElse(usual);
     }
 
     private Percent of(Family family) {

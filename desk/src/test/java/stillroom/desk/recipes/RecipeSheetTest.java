@@ -1,4 +1,4 @@
-package stillroom.desk.sheets;
+package stillroom.desk.recipes;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -15,11 +15,14 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import stillroom.desk.sheets.Sheets;
 import stillroom.desk.shell.Pages;
 import stillroom.formulary.formula.Amount;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.FormulaVersion;
+import stillroom.formulary.formula.HandOut;
+import stillroom.formulary.formula.HandOut.LineWords;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.formula.Phase;
 import stillroom.formulary.formula.Product;
@@ -29,7 +32,6 @@ import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.material.Substance;
-import stillroom.formulary.plan.Balance;
 import stillroom.formulary.quantity.Grams;
 import stillroom.ledger.workshop.Workshop;
 
@@ -78,10 +80,15 @@ class RecipeSheetTest {
     private static byte[] sheet() {
         Product product = new Product(1, "Gel of the test", Brief.of(ProductType.TONER), "");
         FormulaVersion version = new FormulaVersion(1, 3, 1, true, Optional.empty(), "", Instant.EPOCH, GEL, Map.of());
-        Balance balance = new Balance("kitchen", Grams.of("0.1"), Optional.empty(), Grams.of("2000"));
-        Recipe recipe = new RecipeSheet(Workshop.UNNAMED, product, version, BOOK, balance)
-                .of(Grams.of("150"), LocalDate.of(2026, 11, 25));
-        return Sheets.onOnePage(new Pages(), "sheets/recipe.jte", recipe);
+        HandOut words = new HandOut(
+                Grams.of("150"),
+                Grams.of("0.1"),
+                Map.of("l1", new LineWords("keeps the gum from clumping", List.of("propanediol"), false)),
+                false,
+                false);
+        LocalDate today = LocalDate.of(2026, 11, 25);
+        RecipeSheet sheet = new RecipeSheet(Workshop.UNNAMED, product, version, BOOK, words);
+        return Sheets.onOnePage(new Pages(), "recipes/recipe.jte", sheet.of(sheet.plan(Map.of(), today), today));
     }
 
     @Test
@@ -100,7 +107,9 @@ class RecipeSheetTest {
                             "142.0",
                             "Look for: no lumps",
                             "40 °C",
-                            "Caution: Hot.")
+                            "Caution: Hot.",
+                            "keeps the gum from clumping",
+                            "Or: propanediol")
                     .contains("0.333");
             assertThat(document.getNumberOfPages()).isEqualTo(1);
             assertThat(document.getDocumentCatalog().getStructureTreeRoot()).isNotNull();

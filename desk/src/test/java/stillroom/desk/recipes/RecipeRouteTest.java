@@ -1,4 +1,4 @@
-package stillroom.desk.sheets;
+package stillroom.desk.recipes;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

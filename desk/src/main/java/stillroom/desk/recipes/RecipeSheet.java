@@ -1,5 +1,6 @@
-package stillroom.desk.sheets;
+package stillroom.desk.recipes;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,12 +11,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import stillroom.desk.batches.Cards;
-import stillroom.desk.sheets.Recipe.Ingredient;
-import stillroom.desk.sheets.Recipe.Instruction;
-import stillroom.desk.sheets.Recipe.Part;
+import stillroom.desk.recipes.Recipe.Ingredient;
+import stillroom.desk.recipes.Recipe.Instruction;
+import stillroom.desk.recipes.Recipe.Part;
 import stillroom.desk.shell.Format;
 import stillroom.formulary.formula.Amount;
 import stillroom.formulary.formula.FormulaVersion;
+import stillroom.formulary.formula.HandOut;
+import stillroom.formulary.formula.HandOut.LineWords;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.formula.Phase;
 import stillroom.formulary.formula.Product;
@@ -32,29 +35,42 @@ import stillroom.formulary.plan.Planner;
 import stillroom.formulary.plan.Tolerances;
 import stillroom.formulary.quantity.Grams;
 import stillroom.formulary.quantity.Percent;
+import stillroom.formulary.quantity.PercentRange;
 import stillroom.ledger.workshop.Workshop;
 
-/**
- * Writes a formula version as a recipe. The grams are those of the planner, rounded to the balance.
- */
-record RecipeSheet(Workshop workshop, Product product, FormulaVersion version, MaterialBook book, Balance balance) {
-    /** @throws IllegalArgumentException where the formula cannot be planned at this size */
-    Recipe of(Grams batch, LocalDate printed) {
-        Bench bench = new Bench(List.of(balance), List.of(), Tolerances.USUAL);
-        Plan plan = new Planner(book, bench, printed).plan(version.formula(), new BatchSize.Stated(batch), Map.of());
+/** Writes a formula version as a recipe. The grams are those of the planner, rounded to the balance. */
+record RecipeSheet(Workshop workshop, Product product, FormulaVersion version, MaterialBook book, HandOut words) {
+    /** What others have on their bench: one balance of this step, of which nothing else is known. */
+    static Balance balance(Grams step) {
+        return new Balance("the balance", step, Optional.empty(), Grams.of("100000"));
+    }
+
+    /**
+     * The plan behind the recipe.
+     *
+     * @param allowed by line id, the percentages that a law or a preservative's minimum leaves
+     * @throws IllegalArgumentException where the formula cannot be planned at this size
+     */
+    Plan plan(Map<String, PercentRange> allowed, LocalDate today) {
+        Bench bench = new Bench(List.of(balance(words.step())), List.of(), Tolerances.USUAL);
+        return new Planner(book, bench, today).plan(version.formula(), new BatchSize.Stated(words.size()), allowed);
+    }
+
+    Recipe of(Plan plan, LocalDate printed) {
         return new Recipe(
                 product.name(),
                 "version " + version.number() + (version.kept() ? "" : ", draft"),
                 workshop.name(),
                 workshop.demonstration(),
-                Format.grams(batch),
+                Format.grams(words.size()),
+                words.step().toString(),
                 Format.day(printed),
                 equipment(),
                 cautions(),
                 parts(plan),
                 Format.percent(Percent.HUNDRED, workshop.decimalsShown()),
                 Format.grams(
-                        Grams.sum(plan.lines().stream().map(PlannedLine::target).toList()), balance.step()),
+                        Grams.sum(plan.lines().stream().map(PlannedLine::target).toList()), words.step()),
                 band());
     }
 
@@ -77,13 +93,37 @@ record RecipeSheet(Workshop workshop, Product product, FormulaVersion version, M
     private Ingredient ingredient(Line line, PlannedLine planned) {
         Cards cards = new Cards(book);
         Optional<Material> card = cards.card(line.materialKey());
+        LineWords said = words.words(line.id());
         return new Ingredient(
+                line.id(),
                 cards.name(line.materialKey()),
                 cards.inci(line.materialKey()),
                 card.flatMap(Material::strength).flatMap(Strengths::words).orElse(""),
                 Format.percent(planned.asked(), workshop.decimalsShown()),
-                Format.grams(planned.target(), balance.step()),
-                line.amount().match(fixed -> "", () -> "q.s. to 100", to -> "up to " + reading(to)));
+                Format.grams(planned.target(), words.step()),
+                line.amount().match(fixed -> "", () -> "q.s. to 100", to -> "up to " + reading(to)),
+                said.why(),
+                said.instead(),
+                card.map(this::bought).orElse(""),
+                said.ownStrength()
+                        ? card.flatMap(Strengths::middle)
+                                .map(BigDecimal::toPlainString)
+                                .orElse("")
+                        : "");
+    }
+
+    private String bought(Material card) {
+        List<String> told = new ArrayList<>();
+        if (words.suppliers() && !card.supplier().isBlank()) {
+            told.add("from " + card.supplier());
+        }
+        if (words.prices()) {
+            card.price()
+                    .map(price -> Format.decimal(price.of(Grams.of("1000")).value(), 2) + " " + workshop.currency()
+                            + " per kg")
+                    .ifPresent(told::add);
+        }
+        return String.join(", ", told);
     }
 
     private static String reading(Amount.ToReading to) {
@@ -102,7 +142,7 @@ record RecipeSheet(Workshop workshop, Product product, FormulaVersion version, M
 
     private List<String> equipment() {
         List<String> needed = new ArrayList<>();
-        needed.add("a balance that shows " + balance.step() + " g");
+        needed.add("a balance that shows " + words.step() + " g");
         needed.add(version.formula().phases().size() + " clean vessels, spatulas, labels");
         if (steps().anyMatch(
                         step -> step.celsius().filter(celsius -> celsius > 30).isPresent())) {

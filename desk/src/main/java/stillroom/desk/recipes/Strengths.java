@@ -1,7 +1,9 @@
-package stillroom.desk.sheets;
+package stillroom.desk.recipes;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import stillroom.desk.shell.Format;
+import stillroom.formulary.material.Material;
 import stillroom.formulary.material.Strength;
 import stillroom.formulary.quantity.PercentRange;
 
@@ -16,5 +18,17 @@ final class Strengths {
         PercentRange range = strength.percent();
         String figure = range.isPoint() ? range.low().toString() : range.low() + " to " + range.high();
         return Optional.of(figure + " % " + Format.words(strength.basis()));
+    }
+
+    /** The middle of the range on the card, for which a recipe is written; empty where no strength above 0 is stated [%]. */
+    static Optional<BigDecimal> middle(Material card) {
+        return card.strength()
+                .map(Strength::percent)
+                .map(range -> range.low()
+                        .value()
+                        .add(range.high().value())
+                        .divide(BigDecimal.valueOf(2))
+                        .stripTrailingZeros())
+                .filter(middle -> middle.signum() > 0);
     }
 }

@@ -12,8 +12,10 @@ import stillroom.ledger.label.LabelBook;
 import stillroom.ledger.lot.LotBook;
 import stillroom.ledger.material.MaterialShelf;
 import stillroom.ledger.meter.MeterBook;
+import stillroom.ledger.store.Attachments;
 import stillroom.ledger.store.Copies;
 import stillroom.ledger.store.Database;
+import stillroom.ledger.trace.TraceBook;
 import stillroom.ledger.workshop.Equipment;
 import stillroom.ledger.workshop.Settings;
 
@@ -28,6 +30,8 @@ public final class Ledger implements AutoCloseable {
     private final BatchBook batches;
     private final LabelBook labels;
     private final MeterBook meters;
+    private final TraceBook traces;
+    private final Attachments attachments;
 
     private Ledger(Database database, Supplier<? extends MaterialBook> starter) {
         this.database = database;
@@ -39,6 +43,8 @@ public final class Ledger implements AutoCloseable {
         this.batches = new BatchBook(database);
         this.labels = new LabelBook(database);
         this.meters = new MeterBook(database);
+        this.traces = new TraceBook(database, batches, lots);
+        this.attachments = new Attachments(database);
     }
 
     /**
@@ -101,6 +107,14 @@ public final class Ledger implements AutoCloseable {
      */
     public <T> Drawer<T> drawer(String kind, Class<T> type) {
         return new Drawer<>(database, kind, type);
+    }
+
+    public Attachments attachments() {
+        return attachments;
+    }
+
+    public TraceBook traces() {
+        return traces;
     }
 
     /** Several changes as one: all are stored, or none where the work or a part of it throws. Others wait meanwhile. */

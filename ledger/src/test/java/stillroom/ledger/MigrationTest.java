@@ -77,9 +77,20 @@ final class MigrationTest {
         for (String trigger : triggers) {
             Workbench.behindItsBack(folder, "drop trigger " + trigger);
         }
-        for (String table : List.of("label_sheet", "ph_meter", "calibration", "document")) {
+        for (String table : List.of(
+                "label_sheet",
+                "ph_meter",
+                "calibration",
+                "document",
+                "batch_source",
+                "lot_origin",
+                "batch_touch",
+                "paper",
+                "happening",
+                "attachment")) {
             Workbench.behindItsBack(folder, "drop table " + table);
         }
+        Workbench.behindItsBack(folder, "drop index log_entry_at");
         Workbench.behindItsBack(folder, "delete from flyway_schema_history where version <> '1'");
     }
 

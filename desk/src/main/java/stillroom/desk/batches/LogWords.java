@@ -103,7 +103,8 @@ public final class LogWords implements BatchEventCases<String> {
         return event.vessel() + " made ready"
                 + event.tare().map(tare -> ", empty " + g(tare)).orElse("")
                 + event.capacity().map(most -> ", holds " + g(most)).orElse("") + "."
-                + tail(event.clean());
+                + tail(event.clean())
+                + event.asItIs().map(why -> " Used as it is: " + why).orElse("");
     }
 
     @Override
@@ -250,6 +251,7 @@ public final class LogWords implements BatchEventCases<String> {
     public String filled(BatchEvent.Filled event) {
         return event.containers() + " × " + event.pack() + " filled from " + event.vessel() + ", " + g(event.total())
                 + " together"
+                + event.packLot().map(lot -> ", container lot " + lot).orElse("")
                 + event.retained().map(kept -> ", " + g(kept) + " retained").orElse("") + "." + tail(event.note());
     }
 
@@ -274,6 +276,11 @@ public final class LogWords implements BatchEventCases<String> {
     @Override
     public String struck(BatchEvent.Struck event) {
         return "Entry " + event.entry() + " struck: " + event.reason();
+    }
+
+    @Override
+    public String concerned(BatchEvent.Concerned event) {
+        return event.concern().match(new ConcernWords());
     }
 
     @Override

@@ -8,8 +8,12 @@ import stillroom.desk.batches.BatchWork;
 import stillroom.desk.labels.LabelRoutes;
 import stillroom.desk.labels.LabelView;
 import stillroom.desk.shell.Desk;
+import stillroom.desk.shell.Format;
+import stillroom.desk.trace.Impact;
+import stillroom.desk.trace.TraceRoutes;
 import stillroom.formulary.batch.Batch;
 import stillroom.formulary.label.LetterHeights;
+import stillroom.ledger.workshop.Workshop;
 
 /** The printed sheets, as PDF files. */
 public final class SheetRoutes {
@@ -19,6 +23,7 @@ public final class SheetRoutes {
         routes.get("/products/{product}/versions/{version}/label.pdf", request -> versionLabel(desk, request));
         routes.get("/batches/{batch}/label.pdf", request -> batchLabel(desk, request));
         routes.get("/batches/{id}/record.pdf", request -> record(desk, request));
+        routes.get("/trace.pdf", request -> trace(desk, request));
     }
 
     private static void record(Desk desk, Context request) {
@@ -26,6 +31,20 @@ public final class SheetRoutes {
         BatchRecord record = new RecordSheet(work).record();
         byte[] file = Sheets.set(desk.pages(), "sheets/record.jte", record);
         Sheets.answer(request, file, "batch record " + work.batch().code());
+    }
+
+    private static void trace(Desk desk, Context request) {
+        Impact impact = TraceRoutes.impact(desk, request)
+                .orElseThrow(() -> new NotFoundResponse("Nothing here bears this name."));
+        Workshop workshop = desk.ledger().settings().read();
+        String printed = Format.moment(desk.now(), desk.zone());
+        ImpactSheet sheet = new ImpactSheet(
+                impact,
+                printed,
+                (workshop.name().isBlank() ? "" : workshop.name() + " · ") + "Trace of " + impact.about()
+                        + " · printed " + printed,
+                workshop.demonstration());
+        Sheets.answer(request, Sheets.onOnePage(desk.pages(), "sheets/trace.jte", sheet), "trace " + impact.about());
     }
 
     private static void versionLabel(Desk desk, Context request) {

@@ -12,6 +12,7 @@ import stillroom.formulary.label.LabelInput;
 import stillroom.formulary.label.Labels;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.quantity.PercentRange;
+import stillroom.formulary.rule.RuleBook;
 
 /** The one way from a page to the judgement of a subject: today's law, this workshop's prices. */
 public final class Judgement {
@@ -37,6 +38,11 @@ public final class Judgement {
     /** Between which percentages a plan may round the lines of a subject, for those that something limits. */
     public static Map<String, PercentRange> limits(Desk desk, Subject subject, MaterialBook book) {
         return LineLimits.of(subject, book, Tables.EVALUATOR.rules(), desk.today());
+    }
+
+    /** All that is on record of the law. */
+    public static RuleBook rules() {
+        return Tables.EVALUATOR.rules();
     }
 
     /** What the claims gate says of a brief. */

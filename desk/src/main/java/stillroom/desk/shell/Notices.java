@@ -23,6 +23,9 @@ public final class Notices {
             Map.entry("filled", "Filled."),
             Map.entry("released", "Released."),
             Map.entry("rejected", "Rejected."),
+            Map.entry("scrapped", "Scrapped."),
+            Map.entry("recalled", "Recalled. The list of who has units stands on the trace page."),
+            Map.entry("held", "On hold. Nothing more is done to these batches, and no unit leaves."),
             Map.entry(
                     "demonstration",
                     "The demonstration workshop is in place. Look around; everything in it is invented."));

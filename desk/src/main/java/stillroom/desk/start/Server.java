@@ -12,6 +12,7 @@ import stillroom.desk.batches.fill.FillRoutes;
 import stillroom.desk.batches.freehand.FreeHandRoutes;
 import stillroom.desk.batches.made.MadeRoutes;
 import stillroom.desk.batches.plan.PlanRoutes;
+import stillroom.desk.batches.units.UnitsRoutes;
 import stillroom.desk.demonstration.DemonstrationRoutes;
 import stillroom.desk.dosing.DosingRoutes;
 import stillroom.desk.labels.LabelRoutes;
@@ -27,6 +28,7 @@ import stillroom.desk.shell.Pages;
 import stillroom.desk.shell.Shell;
 import stillroom.desk.shell.Workspace;
 import stillroom.desk.today.TodayRoutes;
+import stillroom.desk.trace.TraceRoutes;
 import stillroom.desk.workshop.WorkshopRoutes;
 
 /** The web server of one workshop, on this computer only. */
@@ -68,6 +70,8 @@ public final class Server {
         DemonstrationRoutes.add(routes, desk);
         MadeRoutes.add(routes, desk);
         FillRoutes.add(routes, desk);
+        UnitsRoutes.add(routes, desk);
+        TraceRoutes.add(routes, desk);
         PatternRoutes.add(routes, desk);
         LabelRoutes.add(routes, desk);
         SheetRoutes.add(routes, desk);

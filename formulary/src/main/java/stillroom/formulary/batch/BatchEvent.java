@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillroom.formulary.concern.Concern;
 import stillroom.formulary.formula.ReadingKind;
 import stillroom.formulary.plan.Plan;
 import stillroom.formulary.quantity.Grams;
@@ -34,12 +35,24 @@ public sealed interface BatchEvent {
      * A vessel was put to use. Its name is unique in the batch.
      *
      * @param phases ids of the phases meant for it; empty where that shows only by what is poured
-     * @param clean how it was cleaned or sanitised, or the reason why it is used as it is
+     * @param clean how it was cleaned or sanitised
+     * @param asItIs why it is used though it is not sanitised; none where it is
      */
-    record VesselReady(String vessel, Optional<Grams> tare, Optional<Grams> capacity, String clean, List<String> phases)
+    record VesselReady(
+            String vessel,
+            Optional<Grams> tare,
+            Optional<Grams> capacity,
+            String clean,
+            List<String> phases,
+            Optional<String> asItIs)
             implements BatchEvent {
         public VesselReady {
             phases = List.copyOf(phases);
+        }
+
+        public VesselReady(
+                String vessel, Optional<Grams> tare, Optional<Grams> capacity, String clean, List<String> phases) {
+            this(vessel, tare, capacity, clean, phases, Optional.empty());
         }
 
         @Override
@@ -300,9 +313,21 @@ public sealed interface BatchEvent {
      * @param vessel from which they were filled
      * @param total what went into them together [g]
      * @param retained what was kept back besides as retained samples [g]
+     * @param packLot code of the lot of containers; none where it was not booked
      */
-    record Filled(String vessel, String pack, int containers, Grams total, Optional<Grams> retained, String note)
+    record Filled(
+            String vessel,
+            String pack,
+            int containers,
+            Grams total,
+            Optional<Grams> retained,
+            String note,
+            Optional<String> packLot)
             implements BatchEvent {
+        public Filled(String vessel, String pack, int containers, Grams total, Optional<Grams> retained, String note) {
+            this(vessel, pack, containers, total, retained, note, Optional.empty());
+        }
+
         @Override
         public <R> R match(BatchEventCases<R> cases) {
             return cases.filled(this);
@@ -365,6 +390,18 @@ public sealed interface BatchEvent {
 
     enum Decision {
         RELEASED,
-        REJECTED
+        REJECTED,
+        /** Thrown away before it was decided on. */
+        SCRAPPED,
+        /** Called back after it was released. */
+        RECALLED
+    }
+
+    /** Something about the batch as a whole; it may come after the decision. */
+    record Concerned(Concern concern) implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.concerned(this);
+        }
     }
 }

@@ -57,4 +57,6 @@ public interface BatchEventCases<R> {
     R struck(BatchEvent.Struck event);
 
     R decided(BatchEvent.Decided event);
+
+    R concerned(BatchEvent.Concerned event);
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stillroom.formulary.batch.BatchEvent.Purpose;
+import stillroom.formulary.concern.ConcernFold;
 import stillroom.formulary.formula.ReadingKind;
 import stillroom.formulary.plan.Plan;
 import stillroom.formulary.quantity.Grams;
@@ -31,6 +32,7 @@ final class BatchFold implements BatchEventCases<BatchFold> {
     private final List<WeighedBack> weighings = new ArrayList<>();
     private final List<Drawn> drawn = new ArrayList<>();
     private final List<Logged<BatchEvent.Filled>> fills = new ArrayList<>();
+    private final ConcernFold concerns = new ConcernFold();
     private Optional<Plan> plan = Optional.empty();
     private List<BatchEvent.Surplus> surplus = List.of();
     private Optional<Logged<BatchEvent.RestBegun>> rest = Optional.empty();
@@ -50,10 +52,20 @@ final class BatchFold implements BatchEventCases<BatchFold> {
         for (LogEntry entry : log) {
             if (!fold.struck.contains(entry.number())) {
                 fold.entry = entry;
+                if (isWork(entry.event())) {
+                    fold.concerns.worked();
+                }
                 entry.event().match(fold);
             }
         }
         return fold.state(log.isEmpty() ? 0 : log.get(log.size() - 1).number());
+    }
+
+    private static boolean isWork(BatchEvent event) {
+        return event instanceof BatchEvent.Poured
+                || event instanceof BatchEvent.StepDone
+                || event instanceof BatchEvent.Combined
+                || event instanceof BatchEvent.Filled;
     }
 
     /** From the newest back, so that a striking that is itself struck strikes nothing. */
@@ -94,16 +106,16 @@ final class BatchFold implements BatchEventCases<BatchFold> {
                 fills,
                 rest,
                 rested,
-                decision);
+                decision,
+                concerns.concerns());
     }
 
     private BatchStage stage() {
-        if (decision.isPresent()) {
-            return switch (decision.get().event().decision()) {
-                case RELEASED -> BatchStage.RELEASED;
-                case REJECTED -> BatchStage.REJECTED;
-            };
-        }
+        return BatchStage.of(worked(), decision.map(one -> one.event().decision()), concerns.concerns());
+    }
+
+    /** Where the work stands, whatever stops it. */
+    private BatchStage worked() {
         if (!fills.isEmpty()) {
             return BatchStage.FILLED;
         }
@@ -347,6 +359,12 @@ final class BatchFold implements BatchEventCases<BatchFold> {
     public BatchFold decided(BatchEvent.Decided event) {
         decision = Optional.of(logged(event));
         timers.clear();
+        return this;
+    }
+
+    @Override
+    public BatchFold concerned(BatchEvent.Concerned event) {
+        concerns.take(entry.number(), entry.at(), entry.by(), event.concern());
         return this;
     }
 }

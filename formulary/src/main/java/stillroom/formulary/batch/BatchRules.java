@@ -2,8 +2,11 @@ package stillroom.formulary.batch;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import stillroom.formulary.Problem;
 import stillroom.formulary.batch.BatchEvent.Decision;
+import stillroom.formulary.concern.Concern;
+import stillroom.formulary.concern.ConcernRules;
 import stillroom.formulary.formula.ReadingKind;
 import stillroom.formulary.quantity.Grams;
 
@@ -36,8 +39,14 @@ public final class BatchRules implements BatchEventCases<List<Problem>> {
                 .ifPresent(decided -> problems.add(new Problem(
                         "batch",
                         "The batch is "
-                                + (decided.event().decision() == Decision.RELEASED ? "released" : "rejected")
+                                + decided.event().decision().name().toLowerCase(Locale.ROOT)
                                 + "; strike the decision before working on it.")));
+        state.concerns()
+                .stop(Concern.Stop.HOLD)
+                .ifPresent(hold -> problems.add(new Problem(
+                        "batch",
+                        "The batch is on hold: " + hold.concern().reason()
+                                + ". Lift the hold by name and reason before working on it.")));
         return problems;
     }
 
@@ -312,9 +321,26 @@ public final class BatchRules implements BatchEventCases<List<Problem>> {
     @Override
     public List<Problem> decided(BatchEvent.Decided event) {
         List<Problem> problems = new ArrayList<>(written("by", event.by(), "A named person decides."));
-        if (event.decision() == Decision.REJECTED) {
-            problems.addAll(written("reason", event.reason(), "Say why the batch is rejected."));
+        if (event.decision() == Decision.RELEASED) {
+            state.concerns()
+                    .stop(Concern.Stop.HOLD)
+                    .ifPresent(hold -> problems.add(new Problem(
+                            "act", "The batch is on hold: " + hold.concern().reason() + ". Lift the hold first.")));
+        } else {
+            problems.addAll(written(
+                    "reason",
+                    event.reason(),
+                    "Say why the batch is " + event.decision().name().toLowerCase(Locale.ROOT) + "."));
+        }
+        if (event.decision() == Decision.RECALLED && !state.isDecided(Decision.RELEASED)) {
+            problems.add(new Problem("act", "Only a released batch is recalled."));
         }
         return problems;
+    }
+
+    @Override
+    public List<Problem> concerned(BatchEvent.Concerned event) {
+        return event.concern()
+                .match(new ConcernRules(state.concerns(), state.filled(), state.isDecided(Decision.RELEASED)));
     }
 }

@@ -15,6 +15,8 @@ import stillroom.formulary.batch.BatchEvent.StepDone;
 import stillroom.formulary.batch.BatchEvent.TimerStarted;
 import stillroom.formulary.batch.BatchEvent.TitrationBegun;
 import stillroom.formulary.batch.BatchEvent.TitrationRead;
+import stillroom.formulary.concern.Concerns;
+import stillroom.formulary.concern.Units;
 import stillroom.formulary.formula.ReadingKind;
 import stillroom.formulary.plan.Plan;
 import stillroom.formulary.quantity.Grams;
@@ -36,6 +38,7 @@ import stillroom.formulary.quantity.Grams;
  * @param rest the rest that is still on
  * @param rested whether a rest was ever begun
  * @param decision the latest
+ * @param concerns what concerns the batch as a whole
  */
 public record BatchState(
         int lastEntry,
@@ -60,7 +63,8 @@ public record BatchState(
         List<Logged<Filled>> fills,
         Optional<Logged<RestBegun>> rest,
         boolean rested,
-        Optional<Logged<Decided>> decision) {
+        Optional<Logged<Decided>> decision,
+        Concerns concerns) {
     public BatchState {
         struck = Set.copyOf(struck);
         surplus = List.copyOf(surplus);
@@ -119,6 +123,21 @@ public record BatchState(
     /** How far the weight of a pour was looked at twice. */
     public PourCheck check(Logged<Poured> pour) {
         return PourCheck.of(pour, readAgain);
+    }
+
+    /** Containers filled so far. */
+    public int filled() {
+        return fills.stream().mapToInt(fill -> fill.event().containers()).sum();
+    }
+
+    /** Where the filled units are. */
+    public Units units() {
+        return Units.of(filled(), concerns);
+    }
+
+    /** Whether it was decided so, at last. */
+    public boolean isDecided(BatchEvent.Decision wanted) {
+        return decision.filter(one -> one.event().decision() == wanted).isPresent();
     }
 
     /** The pours that corrected a reading, in order. */

@@ -46,7 +46,7 @@ public record ReleaseGate(String name, boolean met, String says) {
 
     /** Gates that are neither met nor overruled by the decision. */
     public static List<Problem> problems(List<ReleaseGate> gates, BatchEvent.Decided event) {
-        if (event.decision() == BatchEvent.Decision.REJECTED) {
+        if (event.decision() != BatchEvent.Decision.RELEASED) {
             return List.of();
         }
         return gates.stream()

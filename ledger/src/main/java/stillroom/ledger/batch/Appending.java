@@ -1,5 +1,6 @@
 package stillroom.ledger.batch;
 
+import java.util.List;
 import java.util.Optional;
 import stillroom.formulary.batch.BatchEvent;
 import stillroom.formulary.batch.BatchState;
@@ -38,9 +39,19 @@ final class Appending {
         String hash = Chain.link(head.hash(), body);
         LogSql.insert(sql, batchId, requestId, entry, new LogSql.Link(entry.number(), body, hash));
         LotUseSql.book(sql, batchId, entry);
-        BatchState state = BatchState.of(LogSql.log(sql, batchId));
+        TouchSql.book(sql, batchId, entry);
+        List<LogEntry> log = LogSql.log(sql, batchId);
+        BatchState state = BatchState.of(log);
         if (entry.event() instanceof BatchEvent.Struck || entry.event() instanceof BatchEvent.LotsNamed) {
             LotUseSql.strike(sql, batchId, state.unbooked());
+        }
+        if (entry.event() instanceof BatchEvent.Struck) {
+            TouchSql.rebook(
+                    sql,
+                    batchId,
+                    log.stream()
+                            .filter(one -> !state.struck().contains(one.number()))
+                            .toList());
         }
         LogSql.summarise(sql, batchId, state, entry, hash);
         return entry;

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import stillroom.formulary.batch.Batch;
 import stillroom.formulary.batch.BatchEvent;
+import stillroom.formulary.batch.BatchState;
 import stillroom.formulary.batch.Chain;
 import stillroom.formulary.batch.LogEntry;
 import stillroom.ledger.store.Database;
@@ -103,6 +104,18 @@ public final class BatchBook {
     /** Every batch that holds some of a lot, weighed in or come with the bulk of another batch, newest first. */
     public List<LotUse> holding(String lotCode) {
         return database.read(sql -> BatchSql.holding(sql, lotCode));
+    }
+
+    /** A batch with what its log adds up to as far as it concerns the batch as a whole: fills, units, decision, stops. */
+    public record Reached(BatchRow row, BatchState state) {}
+
+    /** These batches, in any order; the work at the bench is left out of their states. */
+    public List<Reached> reached(List<Long> ids) {
+        return database.read(sql -> ids.stream()
+                .flatMap(id -> BatchSql.row(sql, id).stream())
+                .map(row -> new Reached(
+                        row, BatchState.of(LogSql.whole(sql, row.batch().id()))))
+                .toList());
     }
 
     /** The hash of the newest entry, as 64 hexadecimal digits, which covers the whole log; empty for an empty log. */

@@ -94,7 +94,7 @@ final class BatchSql {
 
     static List<BatchRow> unfinished(Sql sql) {
         return sql.list(ROWS + """
-                where b.stage in ('PLANNED', 'IN_WORK', 'RESTING', 'FILLED')
+                where b.stage in ('PLANNED', 'IN_WORK', 'PAUSED', 'RESTING', 'FILLED', 'AWAITING', 'HELD')
                 order by case when b.due_ms is null then 1 else 0 end, b.due_ms, b.id desc""", BatchSql::row);
     }
 

@@ -36,6 +36,13 @@ final class LogSql {
         return sql.list("select body from log_entry where batch_id = ? order by number", LogSql::entry, batchId);
     }
 
+    /** Only what concerns the batch as a whole, oldest first. */
+    static List<LogEntry> whole(Sql sql, long batchId) {
+        return sql.list("""
+                select body from log_entry
+                where batch_id = ? and kind in ('concerned', 'filled', 'decided', 'struck') order by number""", LogSql::entry, batchId);
+    }
+
     static List<Link> links(Sql sql, long batchId) {
         return sql.list(
                 "select number, body, hash from log_entry where batch_id = ? order by number",

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import stillroom.formulary.batch.BatchEvent;
+import stillroom.formulary.concern.Concern;
 import stillroom.formulary.formula.Amount;
 import stillroom.formulary.plan.BatchSize;
 
@@ -14,7 +15,7 @@ import stillroom.formulary.plan.BatchSize;
  */
 final class Kinds {
     /** The closed sets that are told apart by a kind. */
-    static final List<Class<?>> SETS = List.of(Amount.class, BatchSize.class, BatchEvent.class);
+    static final List<Class<?>> SETS = List.of(Amount.class, BatchSize.class, BatchEvent.class, Concern.class);
 
     private static final Map<Class<?>, String> WORDS = words();
 

@@ -22,6 +22,12 @@ public final class Row {
         return Sql.asked(() -> Optional.ofNullable(result.getString(column)));
     }
 
+    /** Bytes that are never missing. */
+    public byte[] bytes(String column) {
+        byte[] bytes = Sql.asked(() -> result.getBytes(column));
+        return bytes == null ? new byte[0] : bytes;
+    }
+
     /** An integer; 0 where it is missing. */
     public long integer(String column) {
         return Sql.asked(() -> result.getLong(column));

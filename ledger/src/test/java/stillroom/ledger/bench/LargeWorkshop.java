@@ -18,6 +18,7 @@ import stillroom.formulary.batch.BatchEvent;
 import stillroom.formulary.batch.BatchStage;
 import stillroom.formulary.batch.Chain;
 import stillroom.formulary.batch.LogEntry;
+import stillroom.formulary.concern.Concern;
 import stillroom.formulary.quantity.Grams;
 import stillroom.ledger.json.Json;
 import stillroom.ledger.store.Micrograms;
@@ -38,6 +39,8 @@ final class LargeWorkshop {
     private final PreparedStatement batchRow;
     private final PreparedStatement entryRow;
     private final PreparedStatement useRow;
+    private final PreparedStatement touchRow;
+    private final PreparedStatement originRow;
 
     private LargeWorkshop(Connection connection, int batches, int weighings) throws SQLException {
         this.connection = connection;
@@ -53,6 +56,10 @@ final class LargeWorkshop {
         useRow = connection.prepareStatement("""
                 insert into lot_use (batch_id, entry, part, lot_code, material_key, mass_ug, by_hand, struck)
                 values (?, ?, 1, ?, ?, ?, 1, 0)""");
+        touchRow = connection.prepareStatement(
+                "insert into batch_touch (kind, name, batch_id, units) values (?, ?, ?, 0)");
+        originRow = connection.prepareStatement(
+                "insert into lot_origin (lot_code, number, from_lot, mass_ug) values (?, 1, ?, 1000000)");
     }
 
     /** Fills the file of a ledger that has one product and is closed. Returns the number of lots, named L0, L1 ... */
@@ -66,6 +73,7 @@ final class LargeWorkshop {
                 workshop.batch(id);
             }
             workshop.lots();
+            workshop.origins();
             connection.commit();
             return workshop.lots;
         }
@@ -107,6 +115,7 @@ final class LargeWorkshop {
             run(entryRow, row);
         }
         uses(id, log);
+        touches(id);
         if (id % 2000 == 0) {
             connection.commit();
         }
@@ -122,8 +131,14 @@ final class LargeWorkshop {
             Grams all = Grams.of("1000");
             add(log, start, new BatchEvent.Filled("beaker", "bottle", 10, all, Optional.empty(), ""));
             add(log, start, new BatchEvent.Decided(BatchEvent.Decision.RELEASED, "Ana", "", List.of()));
+            add(log, start, sold(id, start));
         }
         return log;
+    }
+
+    private static BatchEvent sold(int id, Instant start) {
+        LocalDate day = start.atZone(ZoneOffset.UTC).toLocalDate();
+        return new BatchEvent.Concerned(new Concern.Moved(Concern.Move.SALE, 7, day, "Shop " + id % 50, ""));
     }
 
     private static void add(List<LogEntry> log, Instant start, BatchEvent event) {
@@ -156,6 +171,21 @@ final class LargeWorkshop {
                         poured.materialKey(),
                         Micrograms.of(poured.mass()));
             }
+        }
+    }
+
+    /** As every entry of these logs would have left them. */
+    private void touches(int id) throws SQLException {
+        run(touchRow, "vessel", "beaker", id);
+        run(touchRow, "balance", "bench", id);
+        run(touchRow, "person", "ana", id);
+    }
+
+    /** Every hundredth lot was made of the one before it, and every thousandth of that, as premixes of premixes are. */
+    private void origins() throws SQLException {
+        for (int lot = 100; lot < lots; lot += 100) {
+            run(originRow, "L" + lot, "L" + (lot - 1));
+            run(originRow, "L" + (lot - 1), "L" + (lot - 2));
         }
     }
 

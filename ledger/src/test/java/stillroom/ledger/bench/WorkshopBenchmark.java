@@ -20,6 +20,7 @@ import stillroom.formulary.quantity.Grams;
 import stillroom.ledger.Ledger;
 import stillroom.ledger.batch.BatchQuery;
 import stillroom.ledger.store.Database;
+import stillroom.ledger.trace.TraceStart;
 
 /** How long the questions of the pages take in a large workshop. Arguments: batches, weighings per batch. */
 final class WorkshopBenchmark {
@@ -119,6 +120,14 @@ final class WorkshopBenchmark {
         time("log of a batch", i -> ledger.batches().log(someBatch()));
         time("lots of a material with stock", i -> ledger.lots().ofMaterial("material-3"));
         time("trace: all batches that hold a lot", i -> ledger.batches().holding("L" + random.nextInt(lots)));
+        time(
+                "trace and impact: batches, premixes and units of a lot",
+                i -> ledger.traces().reach(TraceStart.of(TraceStart.Kind.LOT, "L" + random.nextInt(lots))));
+        time(
+                "trace and impact: a lot in premixes of premixes",
+                i -> ledger.traces()
+                        .reach(TraceStart.of(TraceStart.Kind.LOT, "L" + (100 * (1 + random.nextInt(lots / 100)) - 2))));
+        time("trace back from a batch to its lots", i -> ledger.traces().sourcesOfBatch("B" + someBatch()));
         time(
                 "append a weighing, on disk",
                 i -> ledger.batches().append(batches, "bench" + i, Instant.EPOCH, "Ana", new BatchEvent.Noted("x")));

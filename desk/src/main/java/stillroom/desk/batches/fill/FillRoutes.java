@@ -52,6 +52,8 @@ public final class FillRoutes {
             return switch (decided.decision()) {
                 case RELEASED -> "released";
                 case REJECTED -> "rejected";
+                case SCRAPPED -> "scrapped";
+                case RECALLED -> "recalled";
             };
         }
         return "filled";

@@ -7,6 +7,7 @@ import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.material.StarterLibrary;
 import stillroom.ledger.batch.BatchBook;
 import stillroom.ledger.document.Drawer;
+import stillroom.ledger.document.Happenings;
 import stillroom.ledger.formula.ProductShelf;
 import stillroom.ledger.label.LabelBook;
 import stillroom.ledger.lot.LotBook;
@@ -107,6 +108,15 @@ public final class Ledger implements AutoCloseable {
      */
     public <T> Drawer<T> drawer(String kind, Class<T> type) {
         return new Drawer<>(database, kind, type);
+    }
+
+    /**
+     * What happened to things of one kind, in order.
+     *
+     * @param kind the same for ever, in lower case with hyphens
+     */
+    public <T> Happenings<T> happenings(String kind, Class<T> type) {
+        return new Happenings<>(database, kind, type);
     }
 
     public Attachments attachments() {

@@ -35,14 +35,6 @@ create table batch_touch (
 create index batch_touch_batch on batch_touch (batch_id);
 create index log_entry_at on log_entry (at_ms, batch_id);
 
--- Papers that may change: packs, pack lots, vessels, what is known of a water lot, what a batch cost, hold times.
-create table paper (
-  kind text not null,
-  name text not null,
-  body text not null,
-  primary key (kind, name)
-) strict, without rowid;
-
 -- What happened to a pack lot or a vessel: counts, cleanings. Added, never changed.
 create table happening (
   kind   text    not null,

@@ -85,7 +85,6 @@ final class MigrationTest {
                 "batch_source",
                 "lot_origin",
                 "batch_touch",
-                "paper",
                 "happening",
                 "attachment")) {
             Workbench.behindItsBack(folder, "drop table " + table);

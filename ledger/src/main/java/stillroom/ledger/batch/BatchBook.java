@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stillroom.formulary.batch.Batch;
@@ -106,16 +107,18 @@ public final class BatchBook {
         return database.read(sql -> BatchSql.holding(sql, lotCode));
     }
 
-    /** A batch with what its log adds up to as far as it concerns the batch as a whole: fills, units, decision, stops. */
+    /** A batch with what its log adds up to as far as it concerns the batch as a whole: fills, units, stops. */
     public record Reached(BatchRow row, BatchState state) {}
 
-    /** These batches, in any order; the work at the bench is left out of their states. */
+    /** These batches, newest first; the work at the bench and the decision are left out of their states. */
     public List<Reached> reached(List<Long> ids) {
-        return database.read(sql -> ids.stream()
-                .flatMap(id -> BatchSql.row(sql, id).stream())
-                .map(row -> new Reached(
-                        row, BatchState.of(LogSql.whole(sql, row.batch().id()))))
-                .toList());
+        return database.read(sql -> {
+            Map<Long, List<LogEntry>> logs = LogSql.whole(sql, ids);
+            return BatchSql.rows(sql, ids).stream()
+                    .map(row -> new Reached(
+                            row, BatchState.of(logs.getOrDefault(row.batch().id(), List.of()))))
+                    .toList();
+        });
     }
 
     /** The hash of the newest entry, as 64 hexadecimal digits, which covers the whole log; empty for an empty log. */

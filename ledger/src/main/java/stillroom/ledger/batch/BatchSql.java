@@ -33,6 +33,14 @@ final class BatchSql {
         return sql.first(ROWS + "where b.id = ?", BatchSql::row, id);
     }
 
+    /** These batches, newest first. */
+    static List<BatchRow> rows(Sql sql, List<Long> ids) {
+        return sql.list(
+                ROWS + "where b.id in (select value from json_each(?)) order by b.id desc",
+                BatchSql::row,
+                ids.toString());
+    }
+
     static long freeId(Sql sql) {
         return sql.number("select max(id) as n from batch") + 1;
     }

@@ -1,7 +1,10 @@
 package stillroom.ledger.batch;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stillroom.formulary.batch.BatchState;
 import stillroom.formulary.batch.LogEntry;
@@ -36,11 +39,18 @@ final class LogSql {
         return sql.list("select body from log_entry where batch_id = ? order by number", LogSql::entry, batchId);
     }
 
-    /** Only what concerns the batch as a whole, oldest first. */
-    static List<LogEntry> whole(Sql sql, long batchId) {
-        return sql.list("""
-                select body from log_entry
-                where batch_id = ? and kind in ('concerned', 'filled', 'decided', 'struck') order by number""", LogSql::entry, batchId);
+    /** Only what concerns each batch as a whole, oldest first. */
+    static Map<Long, List<LogEntry>> whole(Sql sql, List<Long> ids) {
+        Map<Long, List<LogEntry>> logs = new HashMap<>();
+        sql.list(
+                """
+                select batch_id, body from log_entry
+                where batch_id in (select value from json_each(?)) and kind in ('concerned', 'filled', 'struck')
+                order by batch_id, number""",
+                row -> logs.computeIfAbsent(row.integer("batch_id"), id -> new ArrayList<>())
+                        .add(entry(row)),
+                ids.toString());
+        return logs;
     }
 
     static List<Link> links(Sql sql, long batchId) {

@@ -2,13 +2,14 @@ package stillroom.ledger.store;
 
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Set;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 
 /** Brings a file to this program's schema. Flyway is loaded only where there is something to bring. */
 final class Migrations {
-    /** Number of the newest migration in {@code resources/migrations}. */
-    static final int LATEST = 10;
+    /** Numbers of the migrations in {@code resources/migrations}; they may have come out of order. */
+    static final Set<Long> KNOWN = Set.of(1L, 2L, 3L, 4L, 7L, 10L);
 
     private Migrations() {}
 
@@ -29,8 +30,13 @@ final class Migrations {
         if (sql.number("select count(*) as n from sqlite_master where name = 'flyway_schema_history'") == 0) {
             return Standing.FOREIGN;
         }
-        long version = sql.number("select max(cast(version as integer)) as n from flyway_schema_history where success");
-        return version == LATEST ? Standing.CURRENT : version < LATEST ? Standing.OLDER : Standing.NEWER;
+        Set<Long> applied = Set.copyOf(sql.list(
+                "select cast(version as integer) as n from flyway_schema_history where success and version is not null",
+                row -> row.integer("n")));
+        if (!KNOWN.containsAll(applied)) {
+            return Standing.NEWER;
+        }
+        return applied.containsAll(KNOWN) ? Standing.CURRENT : Standing.OLDER;
     }
 
     static void run(Path file) {
@@ -39,6 +45,7 @@ final class Migrations {
                     .dataSource(Connections.url(file), null, null)
                     .locations("classpath:migrations/shared", "classpath:migrations/sqlite")
                     .placeholders(Map.of("strict", "strict", "int64", "integer"))
+                    .outOfOrder(true)
                     .load()
                     .migrate();
         } catch (FlywayException e) {

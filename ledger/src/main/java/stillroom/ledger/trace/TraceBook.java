@@ -1,7 +1,6 @@
 package stillroom.ledger.trace;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,9 +44,6 @@ public final class TraceBook {
         codes.forEach(code -> poured(sql, code, direct));
         List<ReachedBatch> reached = batches.reached(ids).stream()
                 .map(found -> batch(found.row(), found.state(), direct))
-                .sorted(Comparator.comparing(
-                                (ReachedBatch one) -> one.row().batch().id())
-                        .reversed())
                 .toList();
         return new Reach(codes.stream().map(code -> lot(sql, code)).toList(), reached);
     }

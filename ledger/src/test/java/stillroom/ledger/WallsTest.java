@@ -38,7 +38,7 @@ final class WallsTest {
     @ArchTest
     static final ArchRule onlyTheWrittenFormKnowsTheJsonLibrary = noClasses()
             .that()
-            .resideOutsideOfPackage("stillroom.ledger.json")
+            .resideOutsideOfPackages("stillroom.ledger.json", "stillroom.ledger.exchange")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("com.fasterxml..");

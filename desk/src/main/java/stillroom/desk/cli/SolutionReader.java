@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import stillroom.formulary.constants.AcidConstant;
 import stillroom.formulary.constants.AcidConstants;
+import stillroom.formulary.constants.CarbonDioxide;
 import stillroom.science.equilibrium.AcidBase;
 import stillroom.science.equilibrium.Component;
 import stillroom.science.equilibrium.Dissociation;
@@ -15,14 +16,6 @@ import stillroom.science.equilibrium.StrongIon;
 
 /** Reads a solution from JSON. What cannot be read is refused with a sentence that names it. */
 final class SolutionReader {
-    /** Henry's constant of carbon dioxide at 25 degrees Celsius, 10^-1.468 mol/(kg atm), from memory (Plummer and Busenberg 1982). */
-    private static final double CARBON_DIOXIDE_SOLUBILITY = 0.03404;
-
-    /** Enthalpy of dissolution, from memory. */
-    private static final double CARBON_DIOXIDE_ENTHALPY = -19.98;
-
-    private static final double CARBON_DIOXIDE_IN_AIR_ATM = 0.00042;
-
     private final AcidConstants constants;
 
     SolutionReader(AcidConstants constants) {
@@ -86,10 +79,8 @@ final class SolutionReader {
             throw new IllegalArgumentException(
                     "\"air\" is \"closed\", \"open\", or the partial pressure of CO2 in atm");
         }
-        double pressure = air.isNumber() ? air.asDouble() : CARBON_DIOXIDE_IN_AIR_ATM;
-        AcidBase carbonic =
-                constants.find("carbonic-acid").map(AcidConstant::system).orElseThrow();
-        return Optional.of(new DissolvedGas(carbonic, CARBON_DIOXIDE_SOLUBILITY, CARBON_DIOXIDE_ENTHALPY, pressure));
+        double partsPerMillion = air.isNumber() ? air.asDouble() * 1e6 : CarbonDioxide.OUTDOOR_PARTS_PER_MILLION;
+        return Optional.of(CarbonDioxide.inAir(constants, partsPerMillion));
     }
 
     static double number(JsonNode part, String field, String of) {

@@ -1,6 +1,9 @@
 package stillroom.desk.start;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -11,6 +14,9 @@ import stillroom.desk.cli.DataFolder;
 import stillroom.desk.cli.DoseCommand;
 import stillroom.desk.cli.EquilibriumCommand;
 import stillroom.desk.cli.RestoreCommand;
+import stillroom.desk.cli.formula.EvaluateCommand;
+import stillroom.desk.cli.formula.LabelCommand;
+import stillroom.desk.cli.formula.PlanCommand;
 import stillroom.desk.shell.Workspace;
 import stillroom.ledger.store.LedgerException;
 
@@ -22,7 +28,15 @@ import stillroom.ledger.store.LedgerException;
         mixinStandardHelpOptions = true,
         version = "Stillroom 0.1.0",
         sortOptions = false,
-        subcommands = {EquilibriumCommand.class, DoseCommand.class, BackupCommand.class, RestoreCommand.class})
+        subcommands = {
+            EvaluateCommand.class,
+            LabelCommand.class,
+            PlanCommand.class,
+            EquilibriumCommand.class,
+            DoseCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class
+        })
 public final class Main implements Callable<Integer> {
     static final int USUAL_PORT = 8417;
 
@@ -50,12 +64,19 @@ public final class Main implements Callable<Integer> {
 
     public static void main(String[] arguments) {
         CommandLine line = new CommandLine(new Main())
+                .setOut(inUtf8(FileDescriptor.out))
+                .setErr(inUtf8(FileDescriptor.err))
                 .setParameterExceptionHandler(Main::misread)
                 .setExecutionExceptionHandler((fault, command, parsed) -> refused(command, fault));
         int status = line.execute(arguments);
         if (status != RUNNING) {
             System.exit(status);
         }
+    }
+
+    /** JSON is UTF-8 whatever the terminal says. */
+    private static PrintWriter inUtf8(FileDescriptor to) {
+        return new PrintWriter(new FileOutputStream(to), true, StandardCharsets.UTF_8);
     }
 
     /** Not an exit status: the server runs on. */

@@ -1,0 +1,3 @@
+/** Formula files: examples, faults, round trips. */
+@org.jspecify.annotations.NullMarked
+package stillroom.ledger.exchange;

@@ -1,89 +1,42 @@
 // Draws readings, fitted curve and dose over the grams of corrector. The same figures stand in the tables below it.
 
+import { FONT, INKS, band, draw, figure, numbers, upright } from '../shell/chart.js';
+
 const place = document.getElementById('titration-chart');
+const FAINT = '#7d8983';
 
-function numbers(text) {
-  return text.split(',').map((part) => (part === '' ? null : Number(part)));
-}
-
-function load(tag, attributes) {
-  return new Promise((resolve, reject) => {
-    const element = Object.assign(document.createElement(tag), attributes);
-    element.onload = resolve;
-    element.onerror = reject;
-    document.head.append(element);
-  });
-}
-
-function band(low, high) {
-  return (chart) => {
-    const top = chart.valToPos(high, 'y', true);
-    const bottom = chart.valToPos(low, 'y', true);
-    chart.ctx.fillStyle = '#d5e4df';
-    chart.ctx.fillRect(chart.bbox.left, top, chart.bbox.width, bottom - top);
-  };
-}
-
-function upright(grams, ink, words) {
-  return (chart) => {
-    if (grams === null) {
-      return;
-    }
-    const x = chart.valToPos(grams, 'x', true);
-    const { ctx, bbox } = chart;
-    ctx.save();
-    ctx.strokeStyle = ink;
-    ctx.fillStyle = ink;
-    ctx.lineWidth = 2;
-    ctx.setLineDash([6, 4]);
-    ctx.beginPath();
-    ctx.moveTo(x, bbox.top);
-    ctx.lineTo(x, bbox.top + bbox.height);
-    ctx.stroke();
-    ctx.font = `${14 * devicePixelRatio}px Lato, sans-serif`;
-    ctx.fillText(words, x + 6, bbox.top + 16 * devicePixelRatio);
-    ctx.restore();
-  };
-}
-
-async function draw() {
-  await Promise.all([
-    load('link', { rel: 'stylesheet', href: '/assets/vendor/uplot-1.6.32.min.css' }),
-    load('script', { src: '/assets/vendor/uplot-1.6.32.iife.min.js' }),
-  ]);
+function drawn() {
   const data = place.dataset;
   const lines = ['curve', 'low', 'high', 'sample', 'bulk'].map((name) => numbers(data[name]));
-  const dose = data.dose === '' ? null : Number(data.dose);
+  const bandLow = Number(data.bandLow);
+  const bandHigh = Number(data.bandHigh);
   const shown = lines.flat().filter((value) => value !== null);
-  const font = '14px Lato, sans-serif';
+  const line = (label, ink, more) => ({ label, stroke: ink, spanGaps: true, points: { show: false }, ...more });
   const dots = (label, ink, size) => ({
     label, stroke: ink, width: 0, points: { show: true, size, fill: ink }, paths: () => null,
   });
   const options = {
-    width: place.clientWidth - 16,
-    height: 320,
     scales: {
       x: { time: false },
-      y: { range: [Math.min(...shown, Number(data.bandLow)) - 0.2, Math.max(...shown, Number(data.bandHigh)) + 0.2] },
+      y: { range: [Math.min(...shown, bandLow) - 0.2, Math.max(...shown, bandHigh) + 0.2] },
     },
     series: [
       { label: 'g' },
-      { label: 'fitted', stroke: '#1d5c56', width: 2, spanGaps: true, points: { show: false } },
-      { label: 'low', stroke: '#7d8983', width: 1, dash: [4, 4], spanGaps: true, points: { show: false } },
-      { label: 'high', stroke: '#7d8983', width: 1, dash: [4, 4], spanGaps: true, points: { show: false } },
-      dots('sample', '#24507d', 9),
-      dots('bulk', '#96281b', 12),
+      line('fitted', INKS[0], { width: 2 }),
+      line('low', FAINT, { width: 1, dash: [4, 4] }),
+      line('high', FAINT, { width: 1, dash: [4, 4] }),
+      dots('sample', INKS[2], 9),
+      dots('bulk', INKS[1], 12),
     ],
-    axes: [{ font, label: data.axis, labelFont: font }, { font, label: 'pH', labelFont: font, size: 56 }],
+    axes: [{ font: FONT, label: data.axis, labelFont: FONT }, { font: FONT, label: 'pH', labelFont: FONT, size: 56 }],
     hooks: {
-      drawClear: [band(Number(data.bandLow), Number(data.bandHigh))],
-      draw: [upright(dose, '#7d4600', 'after the dose')],
+      drawClear: [band(bandLow, bandHigh)],
+      draw: [upright(figure(data.dose), INKS[3], 'after the dose')],
     },
   };
-  const chart = new window.uPlot(options, [numbers(data.grams), ...lines], place);
-  window.addEventListener('resize', () => chart.setSize({ width: place.clientWidth - 16, height: 320 }));
+  draw(place, 320, options, [numbers(data.grams), ...lines]);
 }
 
 if (place) {
-  draw();
+  drawn();
 }

@@ -2,6 +2,7 @@ package stillroom.desk.shell;
 
 import java.util.Map;
 import stillroom.formulary.evaluation.Evaluation;
+import stillroom.formulary.evaluation.Preserving;
 import stillroom.formulary.evaluation.Subject;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.judgement.Evaluator;
@@ -11,6 +12,7 @@ import stillroom.formulary.label.Label;
 import stillroom.formulary.label.LabelInput;
 import stillroom.formulary.label.Labels;
 import stillroom.formulary.material.MaterialBook;
+import stillroom.formulary.quantity.Interval;
 import stillroom.formulary.quantity.PercentRange;
 import stillroom.formulary.rule.RuleBook;
 
@@ -43,6 +45,11 @@ public final class Judgement {
     /** All that is on record of the law. */
     public static RuleBook rules() {
         return Tables.EVALUATOR.rules();
+    }
+
+    /** What keeps a subject, at its pH and over a span of pH. */
+    public static Preserving preserving(Desk desk, Subject subject, MaterialBook book, Interval span, double step) {
+        return Tables.EVALUATOR.preserving(subject, book, desk.today(), span, step);
     }
 
     /** What the claims gate says of a brief. */

@@ -13,6 +13,7 @@ import stillroom.desk.batches.freehand.FreeHandRoutes;
 import stillroom.desk.batches.made.MadeRoutes;
 import stillroom.desk.batches.plan.PlanRoutes;
 import stillroom.desk.batches.units.UnitsRoutes;
+import stillroom.desk.chemistry.ChemistryRoutes;
 import stillroom.desk.demonstration.DemonstrationRoutes;
 import stillroom.desk.dosing.DosingRoutes;
 import stillroom.desk.labels.LabelRoutes;
@@ -67,6 +68,7 @@ public final class Server {
         BenchRoutes.add(routes, desk, timers);
         DosingRoutes.add(routes, desk);
         ProductRoutes.add(routes, desk);
+        ChemistryRoutes.add(routes, desk);
         DemonstrationRoutes.add(routes, desk);
         MadeRoutes.add(routes, desk);
         FillRoutes.add(routes, desk);

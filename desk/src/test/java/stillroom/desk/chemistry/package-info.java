@@ -1,0 +1,3 @@
+/** Tests of the pages that look into a version. */
+@org.jspecify.annotations.NullMarked
+package stillroom.desk.chemistry;

@@ -1,6 +1,7 @@
 package stillroom.desk;
 
 import io.javalin.Javalin;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
@@ -79,6 +80,25 @@ public final class OpenDesk implements AutoCloseable {
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .header("Origin", address())
                 .POST(HttpRequest.BodyPublishers.ofString(body))
+                .build());
+    }
+
+    /** Posts a form with one file, as a browser does. */
+    public Answer postFile(String path, Map<String, String> form, String field, String fileName, byte[] file) {
+        String mark = "----a-mark-that-no-file-holds";
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        form.forEach((name, value) -> body.writeBytes(
+                ("--" + mark + "\r\nContent-Disposition: form-data; name=\"" + name + "\"\r\n\r\n" + value + "\r\n")
+                        .getBytes(StandardCharsets.UTF_8)));
+        body.writeBytes(("--" + mark + "\r\nContent-Disposition: form-data; name=\"" + field + "\"; filename=\""
+                        + fileName + "\"\r\nContent-Type: application/octet-stream\r\n\r\n")
+                .getBytes(StandardCharsets.UTF_8));
+        body.writeBytes(file);
+        body.writeBytes(("\r\n--" + mark + "--\r\n").getBytes(StandardCharsets.UTF_8));
+        return send(request(path)
+                .header("Content-Type", "multipart/form-data; boundary=" + mark)
+                .header("Origin", address())
+                .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray()))
                 .build());
     }
 

@@ -269,6 +269,11 @@ public final class LogWords implements BatchEventCases<String> {
     }
 
     @Override
+    public String pictured(BatchEvent.Pictured event) {
+        return "Picture, " + event.when() + "." + tail(event.words());
+    }
+
+    @Override
     public String noted(BatchEvent.Noted event) {
         return event.text();
     }

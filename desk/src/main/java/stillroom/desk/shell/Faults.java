@@ -3,6 +3,7 @@ package stillroom.desk.shell;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import jakarta.servlet.ServletException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.function.Function;
@@ -21,7 +22,22 @@ public final class Faults {
      */
     public record FaultPage(Frame frame, int status, String sentence) {}
 
+    private static final String TOO_LARGE =
+            "What was sent is larger than Stillroom takes in one go. Nothing was changed; shorten it and send again.";
+    private static final String BROKEN =
+            "What was sent broke off or cannot be read. Nothing was changed; send it again.";
+
     private Faults() {}
+
+    /** The server says only in words that a file was over its limit. */
+    private static boolean tooLarge(Throwable fault) {
+        for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
+            if (String.valueOf(cause.getMessage()).contains("exceeded")) {
+                return true;
+            }
+        }
+        return false;
+    }
 
     static void add(RoutesConfig routes, Pages pages, Function<String, Frame> frames) {
         routes.exception(HttpResponseException.class, (fault, request) -> {
@@ -30,6 +46,10 @@ public final class Faults {
                     : fault.getMessage();
             answer(request, pages, frames, fault.getStatus(), sentence(fault.getStatus(), sentence));
         });
+        routes.exception(
+                ServletException.class,
+                (fault, request) -> answer(
+                        request, pages, frames, tooLarge(fault) ? 413 : 400, tooLarge(fault) ? TOO_LARGE : BROKEN));
         routes.exception(Exception.class, (fault, request) -> {
             LOG.error("{} {}", request.method(), request.path(), fault);
             answer(
@@ -47,8 +67,7 @@ public final class Faults {
             case 404 ->
                 given.startsWith("Endpoint") || given.equals("Not Found") ? "There is no page at this address." : given;
             case 405 -> "This address does not take what was sent.";
-            case 413 ->
-                "What was sent is larger than Stillroom takes in one go (1 MB). Nothing was changed; shorten it and send again.";
+            case 413 -> TOO_LARGE;
             default -> given;
         };
     }

@@ -3,6 +3,7 @@ package stillroom.desk.start;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
+import io.javalin.config.SizeUnit;
 import java.time.Clock;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import stillroom.desk.batches.BatchRoutes;
@@ -20,6 +21,7 @@ import stillroom.desk.labels.LabelRoutes;
 import stillroom.desk.lots.LotRoutes;
 import stillroom.desk.materials.MaterialRoutes;
 import stillroom.desk.patterns.PatternRoutes;
+import stillroom.desk.pictures.PictureRoutes;
 import stillroom.desk.products.ProductRoutes;
 import stillroom.desk.recipes.RecipeRoutes;
 import stillroom.desk.sheets.SheetRoutes;
@@ -35,6 +37,7 @@ import stillroom.desk.workshop.WorkshopRoutes;
 /** The web server of one workshop, on this computer only. */
 public final class Server {
     private static final long LARGEST_REQUEST_BYTES = 1_000_000;
+    private static final int LARGEST_FILE_MEGABYTES = 40;
 
     private Server() {}
 
@@ -52,6 +55,9 @@ public final class Server {
     private static void configure(JavalinConfig config, Desk desk, RunningTimers timers) {
         config.startup.showJavalinBanner = false;
         config.http.maxRequestSize = LARGEST_REQUEST_BYTES;
+        config.jetty.multipartConfig.maxFileSize(LARGEST_FILE_MEGABYTES, SizeUnit.MB);
+        config.jetty.multipartConfig.maxTotalRequestSize(2 * LARGEST_FILE_MEGABYTES, SizeUnit.MB);
+        config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
         config.jetty.threadPool = new QueuedThreadPool(24, 2);
         addRoutes(config.routes, desk, timers);
     }
@@ -78,5 +84,6 @@ public final class Server {
         LabelRoutes.add(routes, desk);
         SheetRoutes.add(routes, desk);
         RecipeRoutes.add(routes, desk);
+        PictureRoutes.add(routes, desk);
     }
 }

@@ -42,7 +42,10 @@ final class KindsOfPages {
     }
 
     private void keep(String address, Deque<String> open) {
-        boolean isPage = !address.contains(".pdf") && !address.contains(".html") && !address.startsWith("/assets");
+        boolean isPage = !address.contains(".pdf")
+                && !address.contains(".html")
+                && !address.contains(".jpg")
+                && !address.startsWith("/assets");
         if (isPage && found.size() < MOST && found.putIfAbsent(kind(address), address) == null) {
             open.add(address);
         }

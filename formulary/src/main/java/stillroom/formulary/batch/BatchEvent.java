@@ -357,6 +357,21 @@ public sealed interface BatchEvent {
     /** One material of a bulk, as added [g]. */
     record BulkPart(String materialKey, Optional<String> lot, Optional<String> lineId, Grams mass) {}
 
+    /**
+     * A photograph was taken.
+     *
+     * @param attachment SHA-256 of the picture as it is kept, in hexadecimal; so the log's chain covers it too
+     * @param when of the making: "before", "after", "next day", in the maker's words
+     * @param words what is to be seen, may be empty
+     */
+    record Pictured(String attachment, String when, String words) implements BatchEvent {
+        @Override
+        public <R> R match(BatchEventCases<R> cases) {
+            return cases.pictured(this);
+        }
+    }
+
+    /** Something worth writing down. */
     record Noted(String text) implements BatchEvent {
         @Override
         public <R> R match(BatchEventCases<R> cases) {

@@ -52,6 +52,8 @@ public interface BatchEventCases<R> {
 
     R bulkReceived(BatchEvent.BulkReceived event);
 
+    R pictured(BatchEvent.Pictured event);
+
     R noted(BatchEvent.Noted event);
 
     R struck(BatchEvent.Struck event);

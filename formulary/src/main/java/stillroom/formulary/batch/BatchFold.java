@@ -346,6 +346,11 @@ final class BatchFold implements BatchEventCases<BatchFold> {
     }
 
     @Override
+    public BatchFold pictured(BatchEvent.Pictured event) {
+        return this;
+    }
+
+    @Override
     public BatchFold noted(BatchEvent.Noted event) {
         return this;
     }

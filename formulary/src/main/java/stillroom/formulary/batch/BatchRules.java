@@ -303,6 +303,11 @@ public final class BatchRules implements BatchEventCases<List<Problem>> {
     }
 
     @Override
+    public List<Problem> pictured(BatchEvent.Pictured event) {
+        return written("when", event.when(), "Say when of the making this was.");
+    }
+
+    @Override
     public List<Problem> noted(BatchEvent.Noted event) {
         return written("text", event.text(), "Write the note.");
     }

@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import stillroom.desk.cli.BackupCommand;
 import stillroom.desk.cli.DataFolder;
+import stillroom.desk.cli.DesignCommand;
 import stillroom.desk.cli.DoseCommand;
 import stillroom.desk.cli.EquilibriumCommand;
 import stillroom.desk.cli.RestoreCommand;
@@ -34,6 +35,7 @@ import stillroom.ledger.store.LedgerException;
             PlanCommand.class,
             EquilibriumCommand.class,
             DoseCommand.class,
+            DesignCommand.class,
             BackupCommand.class,
             RestoreCommand.class
         })

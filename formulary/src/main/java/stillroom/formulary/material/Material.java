@@ -28,6 +28,7 @@ import stillroom.formulary.quantity.Price;
  * @param cautions for the person who handles it
  * @param grade, supplier, price the maker's own facts; the starter library leaves them empty
  * @param naturalOriginIndex natural origin index of ISO 16128 as the supplier states it or as it follows from the definition, 0 to 1
+ * @param certificate of a perfume or an essential oil: highest use by category and furocoumarins, with its day
  * @param sources for each fact (the component's name, such as "usage") where it comes from
  */
 public record Material(
@@ -51,7 +52,8 @@ public record Material(
         Optional<Price> price,
         String note,
         Optional<Double> naturalOriginIndex,
-        Map<String, String> sources) {
+        Map<String, String> sources,
+        Optional<FragranceCertificate> certificate) {
     static final String SOURCE_GLUE = "; ";
     private static final LocalDate FIRST_REVISION = LocalDate.of(2026, 1, 1);
 
@@ -63,6 +65,54 @@ public record Material(
         composition = List.copyOf(composition);
         cautions = List.copyOf(cautions);
         sources = Map.copyOf(sources);
+    }
+
+    /** A card without a certificate of a perfume. */
+    public Material(
+            String key,
+            int revision,
+            LocalDate revisedOn,
+            String name,
+            Family family,
+            List<String> functions,
+            List<Constituent> composition,
+            Optional<Strength> strength,
+            Optional<PercentRange> usage,
+            Optional<Interval> workingPh,
+            Optional<Interval> ownPh,
+            Optional<Double> densityGramsPerMillilitre,
+            String solubility,
+            Optional<Double> maxCelsius,
+            List<String> cautions,
+            String grade,
+            String supplier,
+            Optional<Price> price,
+            String note,
+            Optional<Double> naturalOriginIndex,
+            Map<String, String> sources) {
+        this(
+                key,
+                revision,
+                revisedOn,
+                name,
+                family,
+                functions,
+                composition,
+                strength,
+                usage,
+                workingPh,
+                ownPh,
+                densityGramsPerMillilitre,
+                solubility,
+                maxCelsius,
+                cautions,
+                grade,
+                supplier,
+                price,
+                note,
+                naturalOriginIndex,
+                sources,
+                Optional.empty());
     }
 
     /** A bare first card on which nothing but its name is known. */
@@ -114,7 +164,8 @@ public record Material(
                 price,
                 note,
                 naturalOriginIndex,
-                sources);
+                sources,
+                certificate);
     }
 
     /** The same card as another revision. */
@@ -140,6 +191,34 @@ public record Material(
                 price,
                 note,
                 naturalOriginIndex,
-                sources);
+                sources,
+                certificate);
+    }
+
+    /** The same card with what its maker certifies. */
+    public Material withCertificate(FragranceCertificate certified) {
+        return new Material(
+                key,
+                revision,
+                revisedOn,
+                name,
+                family,
+                functions,
+                composition,
+                strength,
+                usage,
+                workingPh,
+                ownPh,
+                densityGramsPerMillilitre,
+                solubility,
+                maxCelsius,
+                cautions,
+                grade,
+                supplier,
+                price,
+                note,
+                naturalOriginIndex,
+                sources,
+                Optional.of(certified));
     }
 }

@@ -21,6 +21,7 @@ import stillroom.formulary.material.ChargeClass;
 import stillroom.formulary.material.Constituent;
 import stillroom.formulary.material.CounterIon;
 import stillroom.formulary.material.Family;
+import stillroom.formulary.material.FragranceCertificate;
 import stillroom.formulary.material.MassFraction;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
@@ -141,6 +142,12 @@ public final class Bench implements MaterialBook {
 
     public Bench card(String key, Family family, Constituent... parts) {
         materials.put(key, Material.named(key, key, family).withComposition(parts));
+        return this;
+    }
+
+    /** Gives a card the certificate of a perfume. */
+    public Bench certificate(String key, FragranceCertificate certificate) {
+        materials.put(key, material(key).orElseThrow().withCertificate(certificate));
         return this;
     }
 

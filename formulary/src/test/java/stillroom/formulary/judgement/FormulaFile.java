@@ -20,6 +20,7 @@ import stillroom.formulary.formula.Phase;
 import stillroom.formulary.formula.ProductType;
 import stillroom.formulary.formula.ReadingKind;
 import stillroom.formulary.formula.Step;
+import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.quantity.Interval;
 import stillroom.formulary.quantity.Money;
 import stillroom.formulary.quantity.Percent;
@@ -28,7 +29,19 @@ import stillroom.formulary.quantity.PercentRange;
 /** Reads the formulas of the test resources; the format stands at the head of each file by example. */
 final class FormulaFile {
     /** One formula with the warnings that it must draw, and other findings that it must draw besides. */
-    record Case(String name, Brief brief, Formula formula, LocalDate asOf, Set<String> expected, Set<String> also) {
+    record Case(
+            String name,
+            Brief brief,
+            Formula formula,
+            LocalDate asOf,
+            Set<String> expected,
+            Set<String> also,
+            List<String> own) {
+        /** The library with the cards and substances that this case brings along. */
+        MaterialBook book(MaterialBook library) {
+            return own.isEmpty() ? library : OwnCards.over(library, own);
+        }
+
         Subject subject() {
             return Subjects.of(formula, brief);
         }
@@ -49,6 +62,7 @@ final class FormulaFile {
     private final List<String> claims = new ArrayList<>();
     private final Set<String> expected = new java.util.TreeSet<>();
     private final Set<String> also = new java.util.TreeSet<>();
+    private final List<String> own = new ArrayList<>();
     private final List<Phase> phases = new ArrayList<>();
     private String phase = "";
     private Optional<Double> celsius = Optional.empty();
@@ -96,6 +110,7 @@ final class FormulaFile {
             case "ceiling" -> ceiling = Optional.of(Money.of(value));
             case "as-of" -> asOf = LocalDate.parse(value);
             case "claim" -> claims.add(value);
+            case "card", "substance" -> own.add(line);
             case "expect" -> expected.addAll(List.of(value.split("\\s+")));
             case "also" -> also.addAll(List.of(value.split("\\s+")));
             case "phase" -> phase(value.split("\\s+"));
@@ -137,6 +152,6 @@ final class FormulaFile {
     private Case done() {
         close();
         Brief brief = new Brief(type, people, "", "", ph, Optional.empty(), ceiling, claims, "", market);
-        return new Case(name, brief, new Formula(phases), asOf, expected, also);
+        return new Case(name, brief, new Formula(phases), asOf, expected, also, List.copyOf(own));
     }
 }

@@ -31,6 +31,7 @@ class FormulaSetTest {
         assertThat(judged.warnings().stream().map(finding -> finding.rule() + ": " + finding.says()))
                 .isEmpty();
         assertThat(judged.composition().unknown()).isEmpty();
+        assertThat(judged.findings().stream().map(Finding::rule).toList()).containsAll(one.also());
     }
 
     @ParameterizedTest
@@ -59,6 +60,6 @@ class FormulaSetTest {
     }
 
     private static Evaluation judge(FormulaFile.Case one) {
-        return Bench.EVALUATOR.evaluate(one.subject(), LIBRARY, one.asOf());
+        return Bench.EVALUATOR.evaluate(one.subject(), one.book(LIBRARY), one.asOf());
     }
 }

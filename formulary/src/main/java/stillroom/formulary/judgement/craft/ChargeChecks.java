@@ -7,6 +7,7 @@ import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.Share;
 import stillroom.formulary.material.ChargeClass;
+import stillroom.formulary.material.Family;
 
 /** Opposite charges that meet. */
 final class ChargeChecks {
@@ -33,7 +34,15 @@ final class ChargeChecks {
     }
 
     private static List<Share> charged(Pot pot, ChargeClass charge) {
-        return pot.where(share -> share.isIngredient() && share.isSurfactant(charge) && share.nominal() >= TRACE);
+        return pot.where(share -> share.isIngredient()
+                && share.isSurfactant(charge)
+                && share.nominal() >= TRACE
+                && !isPreservative(pot, share));
+    }
+
+    /** A cationic preservative has its own finding: it is lost as such, however little of it there is. */
+    private static boolean isPreservative(Pot pot, Share share) {
+        return share.is("preservative-annex-v") && pot.broughtBy(Family.PRESERVATIVE, share);
     }
 
     static void polymers(Pot pot, Consumer<Finding> report) {
@@ -62,7 +71,7 @@ final class ChargeChecks {
 
     /** Polymers in more than the tenth of a percent in which they only moisten or film. */
     private static List<Share> polymers(Pot pot, String tag) {
-        List<Share> polymers = pot.ingredients(tag);
+        List<Share> polymers = pot.where(share -> share.isIngredient() && share.is(tag) && !isPreservative(pot, share));
         return Pot.sum(polymers) > POLYMER_TRACE ? polymers : List.of();
     }
 

@@ -6,16 +6,20 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import stillroom.formulary.evaluation.Figure;
 import stillroom.formulary.evaluation.Finding;
+import stillroom.formulary.formula.ProductType;
 import stillroom.formulary.judgement.pot.Emulsion;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.Share;
 import stillroom.formulary.judgement.pot.Words;
+import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Substance;
 
 /** Oil and water need something between them. */
 final class EmulsionChecks {
     private static final double OIL_PHASE = 0.01;
     private static final double WATER_PHASE = 0.10;
+    /** Fatty acid that makes soap enough to emulsify with. */
+    private static final double SOAP = 0.005;
     /** Perfume above this in plain water clouds or floats. */
     private static final double PERFUME = 0.001;
 
@@ -25,14 +29,25 @@ final class EmulsionChecks {
         List<Share> oils = Emulsion.oils(pot.shares());
         if (Pot.sum(oils) < OIL_PHASE
                 || pot.waterFraction() < WATER_PHASE
-                || !between(pot).isEmpty()) {
+                || !between(pot).isEmpty()
+                || makesSoap(pot)) {
             return;
         }
-        report.accept(Note.of(pot.isFullyKnown(), "emulsion.no-emulsifier", oils)
+        // A remover of two layers is shaken before use and wants no emulsifier.
+        boolean layers = pot.brief().type() == ProductType.MAKE_UP_REMOVER;
+        report.accept(Note.of(pot.isFullyKnown() && !layers, "emulsion.no-emulsifier", oils)
                 .says(
                         "An oil phase of " + Words.percent(Pot.sum(oils)) + " and " + Words.percent(pot.waterFraction())
                                 + " water stand without an emulsifier.",
                         "Add an emulsifier, or leave out the oil or the water."));
+    }
+
+    /** Fatty acid and base make the emulsifier in the pot, as in a stearate cream. */
+    private static boolean makesSoap(Pot pot) {
+        boolean acid = Pot.sum(pot.ingredients("fatty-acid")) >= SOAP;
+        boolean base = pot.items().stream().anyMatch(item -> item.is(Family.BASE))
+                || !pot.ingredients("amine").isEmpty();
+        return acid && base;
     }
 
     static void perfume(Pot pot, Consumer<Finding> report) {

@@ -10,6 +10,7 @@ import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.formula.Phase;
 import stillroom.formulary.formula.Step;
 import stillroom.formulary.judgement.pot.Item;
+import stillroom.formulary.judgement.pot.Opened;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.Words;
 import stillroom.formulary.material.Material;
@@ -54,8 +55,7 @@ final class HeatChecks {
     }
 
     private static Optional<Double> sensitive(Pot pot, Item item) {
-        boolean sensitive = item.material().stream()
-                .flatMap(card -> card.composition().stream())
+        boolean sensitive = Opened.parts(item.material(), pot.book()).stream()
                 .flatMap(part -> pot.book().substance(part.substance()).stream())
                 .anyMatch(substance ->
                         substance.is("heat-sensitive") || substance.is("fragrance") || substance.is("essential-oil"));

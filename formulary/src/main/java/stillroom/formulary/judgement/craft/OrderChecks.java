@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.judgement.pot.Item;
+import stillroom.formulary.judgement.pot.Opened;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.material.Constituent;
 import stillroom.formulary.material.Family;
@@ -91,7 +92,7 @@ final class OrderChecks {
     private static boolean matches(Pot pot, Item item, String selector) {
         int colon = selector.indexOf(':');
         String word = selector.substring(colon + 1);
-        List<Constituent> parts = item.material().orElseThrow().composition().stream()
+        List<Constituent> parts = Opened.parts(item.material(), pot.book()).stream()
                 .filter(part -> part.role() == Constituent.Role.INGREDIENT)
                 .toList();
         return switch (selector.substring(0, colon)) {

@@ -1,7 +1,9 @@
 package stillroom.formulary.judgement.craft;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import stillroom.formulary.evaluation.Figure;
 import stillroom.formulary.evaluation.Finding;
@@ -14,7 +16,15 @@ import stillroom.formulary.quantity.Interval;
 
 /** The product's pH against what its materials, its brief and the skin ask. */
 final class PhChecks {
+    /** Outside its range a chelator binds less and a corrector corrects less; neither makes the product faulty. */
+    private static final Set<Family> PERIPHERAL =
+            EnumSet.of(Family.ACID, Family.BASE, Family.CHELATOR, Family.HUMECTANT, Family.SALT);
+
     private PhChecks() {}
+
+    private static Family family(Item item) {
+        return item.material().map(Material::family).orElse(Family.OTHER);
+    }
 
     static void materials(Pot pot, Consumer<Finding> report) {
         Optional<Interval> ph = pot.workingPh();
@@ -36,7 +46,7 @@ final class PhChecks {
                 : item.name() + " works from pH " + span(works) + "; part of the product's pH " + span(ph)
                         + " lies outside.";
         report.accept(new Finding(
-                apart ? Finding.Kind.PROBABLE_FAULT : Finding.Kind.LOOK_AT_THIS,
+                apart && !PERIPHERAL.contains(family(item)) ? Finding.Kind.PROBABLE_FAULT : Finding.Kind.LOOK_AT_THIS,
                 "ph.material",
                 item.material()
                         .map(card -> card.sources().getOrDefault("workingPh", CraftChecks.PRACTICE))

@@ -9,6 +9,7 @@ import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.Share;
 import stillroom.formulary.judgement.pot.Words;
+import stillroom.formulary.material.ChargeClass;
 import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Substance;
 import stillroom.formulary.quantity.Interval;
@@ -26,6 +27,20 @@ final class PreservationChecks {
 
     private static final double HURDLE_WATER_ACTIVITY = 0.75;
     private static final double HURDLE_ALCOHOL = 0.16;
+    /** Below this share anionic matter binds too little of a preservative to matter. */
+    private static final double ANIONIC = 0.0005;
+    /** Below this share of water there is no water phase. */
+    private static final double DRY = 0.01;
+
+    /** Cationic in water though recorded as salts without a charge of their own. */
+    private static final List<String> CATIONIC_SALTS = List.of(
+            "chlorhexidine",
+            "chlorhexidine-digluconate",
+            "chlorhexidine-diacetate",
+            "chlorhexidine-dihydrochloride",
+            "hexamidine",
+            "hexamidine-diisethionate",
+            "polyaminopropyl-biguanide");
 
     private PreservationChecks() {}
 
@@ -100,6 +115,43 @@ final class PreservationChecks {
         Optional<Interval> ph = pot.workingPh();
         return ph.filter(band -> band.high() <= 3.0 || band.low() >= 10.0)
                 .map(band -> "pH " + PhChecks.span(band) + " is a hurdle of its own.");
+    }
+
+    /** Cationic preservatives are held fast by anionic matter and then do not act. */
+    static void cationic(Pot pot, Consumer<Finding> report) {
+        List<Share> cationic = pot.where(share -> share.isIngredient()
+                && share.is("preservative-annex-v")
+                && (share.hasCharge(ChargeClass.CATIONIC) || share.isNamedBy(CATIONIC_SALTS))
+                && pot.broughtBy(Family.PRESERVATIVE, share));
+        List<Share> anionic = pot.where(share -> share.isIngredient()
+                && (share.isSurfactant(ChargeClass.ANIONIC) || share.is("anionic-polymer"))
+                && share.nominal() >= ANIONIC);
+        if (cationic.isEmpty() || anionic.isEmpty()) {
+            return;
+        }
+        List<Share> both = new ArrayList<>(cationic);
+        both.addAll(anionic);
+        report.accept(Note.fault("preservation.cationic-anionic", both)
+                .says(
+                        "The cationic preservative " + Note.names(cationic) + " is bound by the anionic "
+                                + Note.names(anionic) + " and then does not act.",
+                        "Use another preservative, or non-ionic partners."));
+    }
+
+    /** In a product without water nothing grows, and a preservative is not where it could act. */
+    static void withoutWater(Pot pot, Consumer<Finding> report) {
+        List<Share> preservatives = pot.where(share -> preserves(pot, share));
+        List<Share> onPurpose = preservatives.stream()
+                .filter(share -> pot.broughtBy(Family.PRESERVATIVE, share))
+                .toList();
+        boolean dry =
+                pot.waterFraction() < DRY && pot.isFullyKnown() && !pot.items().isEmpty();
+        if (dry && !onPurpose.isEmpty()) {
+            report.accept(Note.look("preservation.no-water", onPurpose)
+                    .says(
+                            Note.names(onPurpose) + " stands in a product without a water phase.",
+                            "Leave it out, or note why: wet fingers and shower water reach some products."));
+        }
     }
 
     /** Known losses of preservatives to other ingredients. */

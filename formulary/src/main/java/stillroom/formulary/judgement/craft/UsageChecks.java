@@ -1,7 +1,9 @@
 package stillroom.formulary.judgement.craft;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import stillroom.formulary.evaluation.Figure;
 import stillroom.formulary.evaluation.Finding;
@@ -19,7 +21,14 @@ final class UsageChecks {
     /** Twice a usual range can be meant; far beyond it is mostly a slip of the decimal point. */
     private static final double SLIP = 2.5;
 
+    private static final double WATER = 0.05;
+    private static final Set<Family> CORRECTORS = EnumSet.of(Family.ACID, Family.BASE, Family.SALT);
+
     private UsageChecks() {}
+
+    private static Family family(Item item) {
+        return item.material().map(Material::family).orElse(Family.OTHER);
+    }
 
     static void range(Pot pot, Consumer<Finding> report) {
         for (Item item : pot.items()) {
@@ -41,7 +50,9 @@ final class UsageChecks {
         }
         if (share.upper() > high + dust) {
             // A corrector takes as much as the reading asks; its usual range says little.
-            boolean slip = share.isExact() && share.nominal() > high * SLIP;
+            // Without water an acid or a salt corrects nothing: it is there for another purpose, such as fizzing.
+            boolean corrects = pot.waterFraction() >= WATER || !CORRECTORS.contains(family(item));
+            boolean slip = share.isExact() && corrects && share.nominal() > high * SLIP;
             Finding.Kind kind = slip ? Finding.Kind.PROBABLE_FAULT : Finding.Kind.LOOK_AT_THIS;
             report.accept(finding(kind, "usage.above", item, usage, share.upper(), "above"));
         } else if (share.upper() < low - dust) {

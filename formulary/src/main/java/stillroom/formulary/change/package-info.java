@@ -1,0 +1,3 @@
+/** What a change of law changes for one product. */
+@org.jspecify.annotations.NullMarked
+package stillroom.formulary.change;

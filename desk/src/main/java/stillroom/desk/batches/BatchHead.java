@@ -4,7 +4,14 @@ import stillroom.desk.shell.Format;
 
 /** What the head of every page of a batch says. */
 public record BatchHead(
-        long id, String code, String product, long productId, String version, String stage, String stageStyle) {
+        long id,
+        String code,
+        String product,
+        long productId,
+        String version,
+        String stage,
+        String stageStyle,
+        boolean premix) {
     public static BatchHead of(BatchWork work) {
         return new BatchHead(
                 work.batch().id(),
@@ -13,7 +20,8 @@ public record BatchHead(
                 work.product().id(),
                 work.batch().version().map(number -> "version " + number).orElse("free hand"),
                 work.state().stage().words(),
-                Format.style(work.state().stage()));
+                Format.style(work.state().stage()),
+                PremixMark.of(work));
     }
 
     public String path() {

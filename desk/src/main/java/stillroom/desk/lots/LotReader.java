@@ -1,11 +1,17 @@
 package stillroom.desk.lots;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import stillroom.desk.shell.Input;
+import stillroom.formulary.material.Certificate;
 import stillroom.formulary.material.Lot;
+import stillroom.formulary.material.Strength;
 import stillroom.formulary.quantity.Grams;
 import stillroom.formulary.quantity.Money;
+import stillroom.formulary.quantity.Percent;
+import stillroom.formulary.quantity.PercentRange;
 import stillroom.formulary.quantity.Price;
 
 /** Reads a lot from its forms. What cannot be taken is noted in the input, all of it at once. */
@@ -26,17 +32,18 @@ record LotReader(Input input) {
         }
         boolean held = input.has("quarantine");
         Lot lot = new Lot(
-                code,
-                materialKey,
-                input.text("supplier-lot"),
-                input.text("supplier"),
-                received.orElse(Grams.ZERO),
-                receivedOn.orElse(today),
-                input.day("opened", "The day of opening"),
-                input.day("expires", "The best-before day"),
-                price(),
-                held ? Lot.State.QUARANTINE : Lot.State.RELEASED,
-                isWater ? waterNote() : input.text("note"));
+                        code,
+                        materialKey,
+                        input.text("supplier-lot"),
+                        input.text("supplier"),
+                        received.orElse(Grams.ZERO),
+                        receivedOn.orElse(today),
+                        input.day("opened", "The day of opening"),
+                        input.day("expires", "The best-before day"),
+                        price(),
+                        held ? Lot.State.QUARANTINE : Lot.State.RELEASED,
+                        isWater ? waterNote() : input.text("note"))
+                .with(certificate(Optional.empty()), input.day("retest", "The day of the retest"));
         judgeDays(lot);
         return input.isSound() ? Optional.of(lot) : Optional.empty();
     }
@@ -44,17 +51,18 @@ record LotReader(Input input) {
     /** The same lot with the facts that may change; empty where something is refused. */
     Optional<Lot> change(Lot lot) {
         Lot changed = new Lot(
-                lot.code(),
-                lot.materialKey(),
-                input.text("supplier-lot"),
-                input.text("supplier"),
-                lot.received(),
-                lot.receivedOn(),
-                input.day("opened", "The day of opening"),
-                input.day("expires", "The best-before day"),
-                price(),
-                input.choice("state", "State", Lot.State.class).orElse(lot.state()),
-                input.text("note"));
+                        lot.code(),
+                        lot.materialKey(),
+                        input.text("supplier-lot"),
+                        input.text("supplier"),
+                        lot.received(),
+                        lot.receivedOn(),
+                        input.day("opened", "The day of opening"),
+                        input.day("expires", "The best-before day"),
+                        price(),
+                        input.choice("state", "State", Lot.State.class).orElse(lot.state()),
+                        input.text("note"))
+                .with(certificate(lot.certificate()), input.day("retest", "The day of the retest"));
         judgeDays(changed);
         return input.isSound() ? Optional.of(changed) : Optional.empty();
     }
@@ -62,23 +70,49 @@ record LotReader(Input input) {
     /** The same lot, opened on this day. */
     static Lot opened(Lot lot, LocalDate day) {
         return new Lot(
-                lot.code(),
-                lot.materialKey(),
-                lot.supplierLot(),
-                lot.supplier(),
-                lot.received(),
-                lot.receivedOn(),
-                Optional.of(day),
-                lot.expires(),
-                lot.price(),
-                lot.state(),
-                lot.note());
+                        lot.code(),
+                        lot.materialKey(),
+                        lot.supplierLot(),
+                        lot.supplier(),
+                        lot.received(),
+                        lot.receivedOn(),
+                        Optional.of(day),
+                        lot.expires(),
+                        lot.price(),
+                        lot.state(),
+                        lot.note())
+                .with(lot.certificate(), lot.retest());
     }
 
     private void judgeDays(Lot lot) {
         if (lot.opened().map(day -> day.isBefore(lot.receivedOn())).orElse(false)) {
             input.refuse("opened", "It cannot be opened before it came.");
         }
+    }
+
+    /** Values without a basis are refused; a composition that is known as a whole stays as it is. */
+    private Optional<Certificate> certificate(Optional<Certificate> before) {
+        Optional<BigDecimal> strength = input.decimal("strength", "The strength", "0", "100");
+        Optional<Strength.Basis> basis = input.choice("basis", "What it counts", Strength.Basis.class);
+        if (strength.isPresent() && basis.isEmpty() && !input.hasProblem("basis")) {
+            input.refuse("basis", "Say what the figure counts: active matter is not dry residue.");
+        }
+        Optional<Strength> known = before.flatMap(Certificate::strength);
+        boolean same = known.isPresent()
+                && strength.isPresent()
+                && LotView.middle(known.get()).compareTo(strength.get()) == 0
+                && basis.filter(known.get().basis()::equals).isPresent();
+        Optional<Strength> stated = same
+                ? known
+                : strength.flatMap(figure ->
+                        basis.map(counted -> new Strength(PercentRange.point(new Percent(figure)), counted, "")));
+        Certificate read = new Certificate(
+                stated,
+                input.number("lot-ph", "The pH", "0", "14"),
+                input.number("lot-density", "The density", "0.2", "3"),
+                same ? before.map(Certificate::composition).orElse(List.of()) : List.of(),
+                input.text("certificate"));
+        return read.isBlank() ? Optional.empty() : Optional.of(read);
     }
 
     private Optional<Price> price() {

@@ -1,6 +1,9 @@
 package stillroom.desk.lots;
 
 import io.javalin.http.Context;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,8 +16,10 @@ import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Typed;
+import stillroom.formulary.material.Certificate;
 import stillroom.formulary.material.Lot;
 import stillroom.formulary.material.Material;
+import stillroom.formulary.material.Strength;
 import stillroom.formulary.quantity.Grams;
 import stillroom.formulary.quantity.Price;
 import stillroom.ledger.Ledger;
@@ -69,9 +74,33 @@ record LotView(Desk desk, StockedLot stocked) {
         fields.put(
                 "paid-grams",
                 lot.price().map(price -> price.amount().toString()).orElse(""));
+        fields.put("retest", lot.retest().map(Object::toString).orElse(""));
+        lot.certificate().ifPresent(certificate -> fields.putAll(fields(certificate)));
         fields.put("state", lot.state().name());
         fields.put("note", lot.note());
         return fields;
+    }
+
+    private static Map<String, String> fields(Certificate certificate) {
+        Map<String, String> fields = new HashMap<>();
+        certificate.strength().ifPresent(strength -> {
+            fields.put("strength", middle(strength).toPlainString());
+            fields.put("basis", strength.basis().name());
+        });
+        certificate.ownPh().ifPresent(pH -> fields.put("lot-ph", Double.toString(pH)));
+        certificate.densityGramsPerMillilitre().ifPresent(d -> fields.put("lot-density", Double.toString(d)));
+        fields.put("certificate", certificate.document());
+        return fields;
+    }
+
+    /** The middle of what is stated, to eight digits as it is typed [%]. */
+    static BigDecimal middle(Strength strength) {
+        return strength.percent()
+                .low()
+                .value()
+                .add(strength.percent().high().value())
+                .divide(BigDecimal.valueOf(2), new MathContext(8, RoundingMode.HALF_EVEN))
+                .stripTrailingZeros();
     }
 
     private static Stocked stock(Stock stock) {

@@ -15,6 +15,7 @@ import stillroom.desk.batches.made.MadeRoutes;
 import stillroom.desk.batches.plan.PlanRoutes;
 import stillroom.desk.batches.units.UnitsRoutes;
 import stillroom.desk.chemistry.ChemistryRoutes;
+import stillroom.desk.batches.premix.PremixRoutes;
 import stillroom.desk.demonstration.DemonstrationRoutes;
 import stillroom.desk.dosing.DosingRoutes;
 import stillroom.desk.labels.LabelRoutes;
@@ -71,6 +72,7 @@ public final class Server {
         FreeHandRoutes.add(routes, desk);
         BatchRoutes.add(routes, desk);
         PlanRoutes.add(routes, desk);
+        PremixRoutes.add(routes, desk);
         BenchRoutes.add(routes, desk, timers);
         DosingRoutes.add(routes, desk);
         ProductRoutes.add(routes, desk);

@@ -128,6 +128,10 @@ record PourRules(BatchState state, BenchFacts facts, VesselRules vessels) {
         if (lot.state() == Lot.State.QUARANTINE) {
             return List.of(reasonAsked("Lot " + lot.code() + " is in quarantine"));
         }
+        if (lot.retestDueOn(facts.today()) && !lot.expiredOn(facts.today())) {
+            return List.of(reasonAsked("Lot " + lot.code() + " was to be tested again by "
+                    + lot.retest().map(Object::toString).orElse("")));
+        }
         if (lot.expiredOn(facts.today())) {
             return List.of(reasonAsked("Lot " + lot.code() + " expired on "
                     + lot.expires().map(Object::toString).orElse("")));

@@ -12,6 +12,6 @@ import stillroom.formulary.quantity.Grams;
 public record LotStock(Lot lot, Grams onHand) {
     /** Whether it may be poured without a second thought on that day. */
     boolean soundOn(LocalDate day) {
-        return lot.state() == Lot.State.RELEASED && !lot.expiredOn(day);
+        return lot.state() == Lot.State.RELEASED && !lot.expiredOn(day) && !lot.retestDueOn(day);
     }
 }

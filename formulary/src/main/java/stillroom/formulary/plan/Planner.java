@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stillroom.formulary.Problem;
+import stillroom.formulary.formula.Amount;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Material;
@@ -51,6 +52,36 @@ public final class Planner {
             planned.add(planned(lines, i, targets, shelf));
         }
         return new Plan(mass.mass(), mass.reckoning(), planned, shortages(planned, shelf), targets.residue());
+    }
+
+    /**
+     * How a line that is too little for its balance can be weighed as a premix; none where it is not too little, is no
+     * fixed amount, or no carrier of its phase suffices.
+     */
+    public Optional<PremixPlan> premix(
+            Formula formula, BatchSize size, Map<String, PercentRange> allowed, String lineId) {
+        if (!PlanProblems.of(formula, size).isEmpty()) {
+            return Optional.empty();
+        }
+        List<LineInHand> lines =
+                inHand(formula, BatchMass.of(size, coarsestStep()).mass(), allowed);
+        return lines.stream()
+                .filter(line -> line.line().id().equals(lineId))
+                .filter(line -> line.line().line().amount() instanceof Amount.Fixed)
+                .findFirst()
+                .flatMap(line -> premix(lines, line));
+    }
+
+    private static Optional<PremixPlan> premix(List<LineInHand> lines, LineInHand line) {
+        Grams minimum = line.weighing().minimum(line.tolerance());
+        if (line.exact().compareTo(minimum) >= 0) {
+            return Optional.empty();
+        }
+        return carrier(lines, line)
+                .filter(carrier -> carrier.line().reading().isEmpty())
+                .flatMap(carrier -> Premix.of(line, minimum, carrier)
+                        .map(dilution -> new PremixPlan(
+                                line.line().line(), carrier.line().line(), dilution)));
     }
 
     private Grams coarsestStep() {

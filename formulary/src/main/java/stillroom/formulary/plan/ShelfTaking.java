@@ -88,6 +88,10 @@ final class ShelfTaking {
         if (lot.state() == Lot.State.QUARANTINE) {
             return "Lot " + code + " is in quarantine.";
         }
+        if (!lot.expiredOn(today)) {
+            return "Lot " + code + " was to be tested again by "
+                    + lot.retest().map(LocalDate::toString).orElse("a day not noted") + ".";
+        }
         return "Lot " + code + " expired on "
                 + lot.expires().map(LocalDate::toString).orElse("a day not noted") + "; today is " + today + ".";
     }

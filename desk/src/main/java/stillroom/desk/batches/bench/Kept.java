@@ -43,7 +43,10 @@ public record Kept(String says, List<Finding> findings) {
                         .filter(finding -> finding.kind().isWarning())
                         .map(Finding::rule)
                         .collect(Collectors.toSet());
-        List<Finding> now = Judgement.of(work.desk(), subject(work, plan), work.book()).findings().stream()
+        List<Finding> now = Judgement.of(
+                        work.desk(), subject(work, plan), work.madeBook().book())
+                .findings()
+                .stream()
                 .filter(finding -> finding.kind().isWarning() && !before.contains(finding.rule()))
                 .toList();
         return new Kept(

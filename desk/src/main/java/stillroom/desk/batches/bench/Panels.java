@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import stillroom.desk.batches.ActionWords;
+import stillroom.desk.batches.BatchHead;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogWords;
 import stillroom.desk.batches.Masses;
@@ -209,6 +210,13 @@ final class Panels {
         boolean freeHand = work.plan().isEmpty();
         if (freeHand && work.state().fills().isEmpty() && work.state().rest().isEmpty()) {
             return new Picking(work, wish.vessel()).freeHand();
+        }
+        boolean ofPremix = BatchHead.of(work).premix();
+        if (ofPremix && actions.batch().stream().anyMatch(NextAction.Fill.class::isInstance)) {
+            return new Panel.Done(
+                    "The premix is made",
+                    "Both parts are in and it is even. Put it on the shelf as a lot of its own.",
+                    List.of(new Way("Put it on the shelf", work.path() + "/premix", false)));
         }
         return new Panel.Done("What next", says(), waysOn());
     }

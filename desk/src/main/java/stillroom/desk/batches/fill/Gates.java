@@ -12,6 +12,7 @@ import stillroom.formulary.judgement.Subjects;
 import stillroom.formulary.label.Label;
 import stillroom.formulary.label.LabelDifference;
 import stillroom.formulary.label.LabelInput;
+import stillroom.formulary.material.MaterialBook;
 
 /** What stands before the release of a batch, the label of what was really made included. */
 final class Gates {
@@ -54,18 +55,18 @@ final class Gates {
     }
 
     private static Label planned(BatchWork work) {
-        return label(work, Subjects.of(work.formula(), work.product().brief()));
+        return label(work, Subjects.of(work.formula(), work.product().brief()), work.book());
     }
 
     private static Label made(BatchWork work, AsMade made) {
-        return label(work, made.subject(work.product().brief(), work.formula(), work.state()));
+        return label(
+                work,
+                made.subject(work.product().brief(), work.formula(), work.state()),
+                work.madeBook().book());
     }
 
-    private static Label label(BatchWork work, Subject subject) {
+    private static Label label(BatchWork work, Subject subject, MaterialBook book) {
         return Judgement.label(
-                work.desk(),
-                subject,
-                work.book(),
-                LabelInput.named(work.product().name()));
+                work.desk(), subject, book, LabelInput.named(work.product().name()));
     }
 }

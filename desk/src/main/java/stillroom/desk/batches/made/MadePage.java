@@ -9,6 +9,7 @@ import stillroom.desk.shell.Frame;
  * What was really made beside what was planned.
  *
  * @param lines planned lines and, after them, what no line asked for
+ * @param lotWords for which materials the certificate of the lot counts, one sentence each
  * @param judged the same judgement that the formula gets; none while nothing is in
  */
 public record MadePage(
@@ -19,6 +20,7 @@ public record MadePage(
         List<String> corrections,
         List<String> samples,
         List<LotMade> lots,
+        List<String> lotWords,
         String evaporation,
         Optional<Judged> judged,
         int decimals) {
@@ -27,6 +29,7 @@ public record MadePage(
         corrections = List.copyOf(corrections);
         samples = List.copyOf(samples);
         lots = List.copyOf(lots);
+        lotWords = List.copyOf(lotWords);
     }
 
     /**

@@ -1,6 +1,8 @@
 package stillroom.desk.batches.made;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import stillroom.desk.batches.BatchHead;
 import stillroom.desk.batches.BatchWork;
@@ -14,6 +16,7 @@ import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Judgement;
 import stillroom.formulary.batch.AsMade;
 import stillroom.formulary.batch.Drawn;
+import stillroom.formulary.batch.MadeBook;
 import stillroom.formulary.batch.MadeLine;
 import stillroom.formulary.batch.Yield;
 import stillroom.formulary.evaluation.Evaluation;
@@ -24,10 +27,12 @@ import stillroom.formulary.quantity.Grams;
 final class MadeView {
     private final BatchWork work;
     private final AsMade made;
+    private final MadeBook lots;
     private final int decimals;
 
     MadeView(BatchWork work) {
         this.work = work;
+        this.lots = work.madeBook();
         this.made = AsMade.of(work.state(), work.formula(), work.book());
         this.decimals = work.desk().ledger().settings().read().decimalsShown();
     }
@@ -47,6 +52,7 @@ final class MadeView {
                         .map(drawn -> Format.grams(drawn.said()) + " g: " + drawn.what())
                         .toList(),
                 made.lots().stream().map(this::lot).toList(),
+                lotWords(),
                 made.evaporated().says(),
                 judged(),
                 decimals);
@@ -57,11 +63,11 @@ final class MadeView {
             return Optional.empty();
         }
         Subject subject = made.subject(work.product().brief(), work.formula(), work.state());
-        Evaluation evaluation = Judgement.of(work.desk(), subject, work.book());
+        Evaluation evaluation = Judgement.of(work.desk(), subject, lots.book());
         if (subject.measuredPh().isEmpty()) {
             return Optional.of(Judged.of(evaluation));
         }
-        return Optional.of(Judged.read(evaluation, Judgement.of(work.desk(), subject.unread(), work.book())));
+        return Optional.of(Judged.read(evaluation, Judgement.of(work.desk(), subject.unread(), lots.book())));
     }
 
     private LineMade line(MadeLine line) {
@@ -106,6 +112,17 @@ final class MadeView {
                 Masses.shown(yield.filled()),
                 Masses.shown(yield.retained()),
                 Masses.shown(work.state().inVessels().net()));
+    }
+
+    /** For which materials the certificate of the lot counts, and where it could not. */
+    private List<String> lotWords() {
+        List<String> said = new ArrayList<>();
+        if (!lots.changed().isEmpty()) {
+            said.add("Judged by the certificates of the lots, not by the cards: " + String.join(", ", lots.changed())
+                    + ".");
+        }
+        said.addAll(lots.reasons());
+        return said;
     }
 
     private LotMade lot(stillroom.formulary.batch.MadeLot lot) {

@@ -2,15 +2,12 @@ package stillroom.desk.batches.plan;
 
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.Optional;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Judgement;
 import stillroom.formulary.formula.FormulaVersion;
-import stillroom.formulary.formula.Line;
 import stillroom.formulary.formula.Product;
 import stillroom.formulary.judgement.Subjects;
 import stillroom.formulary.material.MaterialBook;
@@ -20,6 +17,7 @@ import stillroom.formulary.plan.Bench;
 import stillroom.formulary.plan.LotStock;
 import stillroom.formulary.plan.Plan;
 import stillroom.formulary.plan.Planner;
+import stillroom.formulary.plan.PremixPlan;
 import stillroom.formulary.plan.Tolerances;
 import stillroom.formulary.quantity.PercentRange;
 
@@ -43,21 +41,22 @@ record PlanDesk(Desk desk, Product product, FormulaVersion version, MaterialBook
                 desk, product, version, book, desk.ledger().equipment().balances());
     }
 
-    /** The lots of the materials in the formula. */
-    List<LotStock> shelf() {
-        Set<String> wanted = version.formula().lines().stream()
-                .map(Line::materialKey)
-                .collect(Collectors.toCollection(HashSet::new));
-        return desk.ledger().lots().all().stream()
-                .filter(stocked -> wanted.contains(stocked.lot().materialKey()))
-                .map(stocked -> new LotStock(stocked.lot(), stocked.onHand()))
-                .toList();
+    Plan plan(WeighedAs as, BatchSize size, List<Balance> balances, List<LotStock> shelf) {
+        return planner(as, balances, shelf).plan(as.formula(), size, allowed(as));
     }
 
-    Plan plan(BatchSize size, List<Balance> balances, List<LotStock> shelf) {
-        Bench bench = new Bench(balances, shelf, Tolerances.USUAL);
-        Map<String, PercentRange> allowed =
-                Judgement.limits(desk, Subjects.of(version.formula(), product.brief()), book);
-        return new Planner(book, bench, desk.today()).plan(version.formula(), size, allowed);
+    /** How a line that is too little could be weighed as a premix. */
+    Optional<PremixPlan> premix(
+            WeighedAs as, BatchSize size, List<Balance> balances, List<LotStock> shelf, String lineId) {
+        return planner(as, balances, shelf).premix(as.formula(), size, allowed(as), lineId);
+    }
+
+    private Planner planner(WeighedAs as, List<Balance> balances, List<LotStock> shelf) {
+        return new Planner(as.book(), new Bench(balances, shelf, Tolerances.USUAL), desk.today());
+    }
+
+    /** What a law, or a preservative's least, leaves of each line, as it is weighed. */
+    Map<String, PercentRange> allowed(WeighedAs as) {
+        return as.allowed(Judgement.limits(desk, Subjects.of(version.formula(), product.brief()), as.book()));
     }
 }

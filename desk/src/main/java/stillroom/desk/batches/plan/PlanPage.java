@@ -19,6 +19,7 @@ import stillroom.formulary.quantity.Grams;
  * @param chosen names of the balances that the plan uses
  * @param grams the plan, where one can be made
  * @param instead why there is none, empty where there is one
+ * @param choices how single lines may be weighed
  * @param query the size form as part of an address
  * @param code proposed or typed batch code
  * @param who proposed or typed name of who plans
@@ -34,6 +35,7 @@ public record PlanPage(
         Set<String> chosen,
         Optional<PlanGrams> grams,
         String instead,
+        List<WeighedAs.LineChoice> choices,
         String query,
         String code,
         String who,
@@ -56,7 +58,18 @@ public record PlanPage(
 
     public PlanPage {
         owned = List.copyOf(owned);
+        choices = List.copyOf(choices);
         chosen = Set.copyOf(chosen);
+    }
+
+    /** Whether a field goes along when the batch is begun. */
+    static boolean carried(String field) {
+        return SIZE_FIELDS.contains(field) || field.startsWith(WeighedAs.PREMIX) || field.startsWith(WeighedAs.ACTIVE);
+    }
+
+    /** Fields of single lines that go along, as typed. */
+    public List<WeighedAs.LineChoice> chosenLines() {
+        return choices.stream().filter(choice -> !choice.value().isEmpty()).toList();
     }
 
     public String path() {
@@ -78,6 +91,7 @@ public record PlanPage(
                 chosen,
                 grams,
                 instead,
+                choices,
                 query,
                 code,
                 who,
@@ -115,6 +129,8 @@ public record PlanPage(
      *
      * @param asked the formula's percentage
      * @param planned what it becomes after rounding, empty where that looks the same
+     * @param uncertain how well the percentage will be known, where that matters to a limit; else empty
+     * @param premix whether it can be weighed as a premix
      * @param expected whether it is added up to a reading, so that the grams are only expected
      */
     public record LineGrams(
@@ -127,7 +143,10 @@ public record PlanPage(
             String tolerance,
             String balance,
             List<LotGrams> lots,
-            List<Advice> advice) {
+            List<Advice> advice,
+            String lineId,
+            String uncertain,
+            boolean premix) {
         public LineGrams {
             lots = List.copyOf(lots);
             advice = List.copyOf(advice);

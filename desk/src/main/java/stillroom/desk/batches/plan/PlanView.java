@@ -27,8 +27,10 @@ final class PlanView {
     private final Map<String, Balance> balances;
     private final Map<String, LotStock> lots;
     private final int decimals;
+    private final PlanWork work;
 
-    PlanView(Cards cards, List<Balance> balances, List<LotStock> lots, int decimals) {
+    PlanView(Cards cards, List<Balance> balances, List<LotStock> lots, int decimals, PlanWork work) {
+        this.work = work;
         this.cards = cards;
         this.balances = balances.stream().collect(Collectors.toMap(Balance::name, Function.identity(), (a, b) -> a));
         this.lots = lots.stream().collect(Collectors.toMap(stock -> stock.lot().code(), Function.identity()));
@@ -75,7 +77,10 @@ final class PlanView {
                 grams(line.tolerance(), line.balance()),
                 line.balance(),
                 line.lots().stream().map(share -> lot(share, line.balance())).toList(),
-                line.advice());
+                line.advice(),
+                line.lineId(),
+                work.uncertainty(plan, line, decimals),
+                work.premix(line.lineId()).isPresent());
     }
 
     private LotGrams lot(PlannedLine.LotShare share, String balance) {

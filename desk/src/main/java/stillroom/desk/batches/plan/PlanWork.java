@@ -18,7 +18,10 @@ import stillroom.formulary.plan.BatchSize;
 import stillroom.formulary.plan.LotStock;
 import stillroom.formulary.plan.Plan;
 import stillroom.formulary.plan.PlanProblems;
+import stillroom.formulary.plan.PlannedLine;
+import stillroom.formulary.plan.PremixPlan;
 import stillroom.formulary.quantity.Grams;
+import stillroom.formulary.quantity.PercentRange;
 
 /** One look at the plan page: the form read, the plan made, the page put together. */
 final class PlanWork {
@@ -26,6 +29,7 @@ final class PlanWork {
 
     private final PlanDesk desk;
     private final PlanForm form;
+    private final WeighedAs as;
     private final List<LotStock> shelf;
     private final String instead;
     private final Optional<Plan> plan;
@@ -33,10 +37,11 @@ final class PlanWork {
     PlanWork(PlanDesk desk, Input input) {
         this.desk = desk;
         this.form = PlanForm.read(input, desk.owned());
-        this.shelf = desk.shelf();
+        this.as = WeighedAs.of(desk, input);
+        this.shelf = as.shelf(desk, input);
         this.instead = form.size().map(this::standInTheWay).orElse("");
         this.plan = input.isSound() && instead.isEmpty()
-                ? form.size().map(size -> desk.plan(size, form.balances(), shelf))
+                ? form.size().map(size -> desk.plan(as, size, form.balances(), shelf))
                 : Optional.empty();
     }
 
@@ -50,6 +55,17 @@ final class PlanWork {
 
     List<Balance> balances() {
         return form.balances();
+    }
+
+    /** How a line that is too little could be weighed as a premix. */
+    Optional<PremixPlan> premix(String lineId) {
+        return plan.flatMap(made -> form.size().flatMap(size -> desk.premix(as, size, form.balances(), shelf, lineId)));
+    }
+
+    /** Where one comes back to this plan. */
+    String address() {
+        return "/products/" + desk.product().id() + "/versions/"
+                + desk.version().number() + "/plan?" + query();
     }
 
     /** Problems of the size go beside their fields; what the formula itself lacks is one sentence in place of the plan. */
@@ -75,9 +91,8 @@ final class PlanWork {
     PlanPage page(Frame frame) {
         Input input = form.input();
         int decimals = desk.desk().ledger().settings().read().decimalsShown();
-        PlanView view = new PlanView(new Cards(desk.book()), form.balances(), shelf, decimals);
-        Optional<PlanGrams> grams =
-                plan.map(made -> view.of(made, desk.version().formula(), each()));
+        PlanView view = new PlanView(new Cards(as.book()), form.balances(), shelf, decimals, this);
+        Optional<PlanGrams> grams = plan.map(made -> view.of(made, as.formula(), each()));
         return new PlanPage(
                 frame,
                 desk.product(),
@@ -88,6 +103,7 @@ final class PlanWork {
                 form.balances().stream().map(Balance::name).collect(Collectors.toSet()),
                 grams,
                 instead,
+                as.choices(),
                 query(),
                 input.has("code") ? input.text("code") : proposedCode(),
                 input.has("who")
@@ -109,6 +125,15 @@ final class PlanWork {
                         .toList());
     }
 
+    /** The percentage of a limited line with what the weighings leave open; empty for the others. */
+    String uncertainty(Plan made, PlannedLine line, int decimals) {
+        Optional<PercentRange> allowed = Optional.ofNullable(desk.allowed(as).get(line.lineId()));
+        if (allowed.isEmpty()) {
+            return "";
+        }
+        return Uncertain.of(made, line, form.balances(), as, desk, allowed.get(), decimals);
+    }
+
     private Optional<Grams> each() {
         return form.size()
                 .filter(BatchSize.FromContainers.class::isInstance)
@@ -121,7 +146,8 @@ final class PlanWork {
 
     private String query() {
         String fields = form.input().typed().values().entrySet().stream()
-                .filter(field -> PlanPage.SIZE_FIELDS.contains(field.getKey()))
+                .filter(field ->
+                        PlanPage.carried(field.getKey()) && !field.getValue().isEmpty())
                 .map(field -> pair(field.getKey(), field.getValue()))
                 .collect(Collectors.joining("&"));
         String balances = form.balances().stream()

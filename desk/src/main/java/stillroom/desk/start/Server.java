@@ -25,6 +25,7 @@ import stillroom.desk.patterns.PatternRoutes;
 import stillroom.desk.pictures.PictureRoutes;
 import stillroom.desk.products.ProductRoutes;
 import stillroom.desk.recipes.RecipeRoutes;
+import stillroom.desk.safety.SafetyRoutes;
 import stillroom.desk.sheets.SheetRoutes;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Frame.Section;
@@ -77,6 +78,7 @@ public final class Server {
         DosingRoutes.add(routes, desk);
         ProductRoutes.add(routes, desk);
         ChemistryRoutes.add(routes, desk);
+        SafetyRoutes.add(routes, desk);
         DemonstrationRoutes.add(routes, desk);
         MadeRoutes.add(routes, desk);
         FillRoutes.add(routes, desk);

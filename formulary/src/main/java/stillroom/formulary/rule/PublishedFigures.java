@@ -60,6 +60,20 @@ final class PublishedFigures {
                         new Interval(low.get(), row.number(column + "_high").orElse(low.get())));
     }
 
+    /** Exposure by all preserved products together; its kind of product is not one, so any stands for it. */
+    static Optional<ExposureFigures> aggregateOfPreservatives() {
+        return ReferenceTable.read(
+                        "exposure/sccs-notes-12-aggregate.csv", "tag", "products", "exposure_mg_per_kg_day", "source")
+                .stream()
+                .filter(row -> row.required("tag").equals("preservative-annex-v"))
+                .findFirst()
+                .map(row -> new ExposureFigures(
+                        ProductType.OTHER_LEAVE_ON,
+                        row.required("products"),
+                        row.requiredDecimal("exposure_mg_per_kg_day").doubleValue(),
+                        row.required("source")));
+    }
+
     static DistributionFigures distribution() {
         Map<String, Map<DistributionFigures.OilKind, DistributionFigures.Published>> oils = new LinkedHashMap<>();
         for (ReferenceRow row : ReferenceTable.read(

@@ -19,6 +19,7 @@ import stillroom.formulary.formula.ProductType;
  * @param acids dissociation constants by acid key
  * @param inhibition by key of the preservative
  * @param exposure by product type, where the tables have it
+ * @param aggregateOfPreservatives exposure by all products together, for preservatives
  * @param distribution of preservatives between water, oil and micelles
  * @param growth least water activity by group of organisms
  * @param notCovered by market code, what its record leaves out, in words
@@ -37,6 +38,7 @@ public record RuleBook(
         Map<String, Map<String, String>> names,
         Map<String, InhibitionFigures> inhibition,
         Map<ProductType, ExposureFigures> exposure,
+        Optional<ExposureFigures> aggregateOfPreservatives,
         DistributionFigures distribution,
         List<GrowthFigures> growth,
         Map<String, EffectiveConstant> effective) {
@@ -84,6 +86,7 @@ public record RuleBook(
                 allNames,
                 inhibition,
                 exposure,
+                aggregateOfPreservatives,
                 distribution,
                 growth,
                 effective);

@@ -41,6 +41,7 @@ public final class RuleTables {
                 Map.of("US", SideTables.names(ReferenceTable.read("rules/us/names.csv", SideTables.NAMES))),
                 PublishedFigures.inhibition(),
                 PublishedFigures.exposure(),
+                PublishedFigures.aggregateOfPreservatives(),
                 PublishedFigures.distribution(),
                 PublishedFigures.growth(),
                 EffectiveConstantsFile.shipped());

@@ -1,0 +1,80 @@
+package stillroom.desk.safety;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import java.util.Optional;
+import stillroom.desk.chemistry.Studied;
+import stillroom.desk.safety.SafetyPage.Asked;
+import stillroom.desk.safety.SafetyPage.Line;
+import stillroom.desk.shell.Format;
+import stillroom.desk.shell.Frame;
+import stillroom.desk.shell.Typed;
+import stillroom.formulary.evaluation.Outcome;
+import stillroom.formulary.judgement.safety.SafetyLine;
+import stillroom.formulary.judgement.safety.SafetyTable;
+
+/** Puts the assessor's table into words. */
+final class SafetyView {
+    private SafetyView() {}
+
+    static SafetyPage page(Frame frame, Studied of, SafetyTable table, Optional<Asked> asked, Typed own) {
+        return new SafetyPage(
+                frame, of, exposure(table), table.exposureSource(), lines(table), missing(table), asked, own);
+    }
+
+    static String exposure(SafetyTable table) {
+        return table.exposureMilligramsPerKilogramDay()
+                .match(
+                        known -> plain(known) + " mg of product per kg body weight and day (" + table.product() + ")",
+                        because -> "not known: " + because);
+    }
+
+    static String missing(SafetyTable table) {
+        return table.unknown().isEmpty()
+                ? ""
+                : "Not in the table, as no composition is known: " + String.join(", ", table.unknown()) + ", "
+                        + plain(table.unknownPercent()) + " % of the product.";
+    }
+
+    static List<Line> lines(SafetyTable table) {
+        return table.lines().stream().map(SafetyView::line).toList();
+    }
+
+    private static Line line(SafetyLine line) {
+        return new Line(
+                line.substance(),
+                line.name(),
+                plain(line.percent()),
+                Format.figure(line.absorbedFraction() * 100, 0),
+                line.absorptionSource(),
+                outcome(line.systemicMilligramsPerKilogramDay()),
+                outcome(line.departure()),
+                outcome(line.margin()),
+                aggregate(line),
+                Format.figure(line.leastMargin(), 0),
+                line.isBelow(),
+                line.isBelowTogether(),
+                line.source());
+    }
+
+    /** Empty for what is no preservative. */
+    private static String aggregate(SafetyLine line) {
+        return line.aggregateMargin()
+                .match(SafetyView::plain, because -> because.startsWith("reckoned for") ? "" : "not known: " + because);
+    }
+
+    private static String outcome(Outcome<Double> one) {
+        return one.match(SafetyView::plain, because -> "not known: " + because);
+    }
+
+    /** Three significant digits, no exponent. */
+    static String plain(double value) {
+        return value == 0
+                ? "0"
+                : new BigDecimal(value)
+                        .round(new MathContext(3))
+                        .stripTrailingZeros()
+                        .toPlainString();
+    }
+}

@@ -102,6 +102,25 @@ public final class OpenDesk implements AutoCloseable {
                 .build());
     }
 
+    /** Posts files as a browser's form does; names by content. */
+    public Answer upload(String path, Map<String, byte[]> files) {
+        String boundary = "parted-by-this-line";
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        files.forEach((name, bytes) -> {
+            body.writeBytes(("--" + boundary + "\r\nContent-Disposition: form-data; name=\"files\"; filename=\"" + name
+                            + "\"\r\nContent-Type: application/octet-stream\r\n\r\n")
+                    .getBytes(StandardCharsets.UTF_8));
+            body.writeBytes(bytes);
+            body.writeBytes("\r\n".getBytes(StandardCharsets.UTF_8));
+        });
+        body.writeBytes(("--" + boundary + "--\r\n").getBytes(StandardCharsets.UTF_8));
+        return send(request(path)
+                .header("Content-Type", "multipart/form-data; boundary=" + boundary)
+                .header("Origin", address())
+                .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray()))
+                .build());
+    }
+
     private HttpRequest.Builder request(String path) {
         return HttpRequest.newBuilder(URI.create(address() + path));
     }

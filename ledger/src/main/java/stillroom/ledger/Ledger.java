@@ -9,6 +9,7 @@ import stillroom.ledger.batch.BatchBook;
 import stillroom.ledger.document.Drawer;
 import stillroom.ledger.document.Happenings;
 import stillroom.ledger.formula.ProductShelf;
+import stillroom.ledger.imports.NameChoices;
 import stillroom.ledger.label.LabelBook;
 import stillroom.ledger.lot.LotBook;
 import stillroom.ledger.material.MaterialShelf;
@@ -125,6 +126,11 @@ public final class Ledger implements AutoCloseable {
 
     public TraceBook traces() {
         return traces;
+    }
+
+    /** What names in spreadsheets have meant. */
+    public NameChoices importNames() {
+        return new NameChoices(database);
     }
 
     /** Several changes as one: all are stored, or none where the work or a part of it throws. Others wait meanwhile. */

@@ -5,13 +5,13 @@ import java.util.Locale;
 import java.util.function.Predicate;
 
 /** Keys made from names: lower case with hyphens. */
-final class Slug {
+public final class Slug {
     private static final int LONGEST = 60;
 
     private Slug() {}
 
     /** The key for a name; empty where the name holds no letter or digit. */
-    static String of(String name) {
+    public static String of(String name) {
         String plain = Normalizer.normalize(name, Normalizer.Form.NFD)
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("\\p{M}", "")
@@ -21,7 +21,7 @@ final class Slug {
     }
 
     /** The key for a name that is not taken yet: with a number behind it where it must be. */
-    static String free(String name, Predicate<String> taken) {
+    public static String free(String name, Predicate<String> taken) {
         String key = of(name);
         String candidate = key;
         for (int n = 2; taken.test(candidate); n++) {

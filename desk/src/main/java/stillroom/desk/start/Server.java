@@ -18,6 +18,7 @@ import stillroom.desk.batches.units.UnitsRoutes;
 import stillroom.desk.chemistry.ChemistryRoutes;
 import stillroom.desk.demonstration.DemonstrationRoutes;
 import stillroom.desk.dosing.DosingRoutes;
+import stillroom.desk.imports.ImportRoutes;
 import stillroom.desk.labels.LabelRoutes;
 import stillroom.desk.lots.LotRoutes;
 import stillroom.desk.materials.MaterialRoutes;
@@ -89,5 +90,6 @@ public final class Server {
         SheetRoutes.add(routes, desk);
         RecipeRoutes.add(routes, desk);
         PictureRoutes.add(routes, desk);
+        ImportRoutes.add(routes, desk);
     }
 }

@@ -1,0 +1,106 @@
+package stillroom.desk.imports;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stillroom.formulary.formula.Amount;
+import stillroom.formulary.formula.ProductType;
+import stillroom.formulary.imports.Flag;
+import stillroom.formulary.imports.ReadFormula;
+import stillroom.ledger.imports.SpreadsheetFile;
+
+/**
+ * A formula as it would be stored.
+ *
+ * @param number within its sheet, from 1
+ * @param take whether the maker wants it
+ */
+public record SettledFormula(
+        int number, ReadFormula read, String title, ProductType type, boolean take, List<SettledLine> lines) {
+    private static final Map<String, ProductType> TYPES = Map.ofEntries(
+            Map.entry("shampoo", ProductType.SHAMPOO),
+            Map.entry("conditioner", ProductType.HAIR_CONDITIONER),
+            Map.entry("hand wash", ProductType.HAND_WASH),
+            Map.entry("shower", ProductType.SHOWER_GEL),
+            Map.entry("dusch", ProductType.SHOWER_GEL),
+            Map.entry("cleanser", ProductType.FACE_CLEANSER),
+            Map.entry("hand cream", ProductType.HAND_CREAM),
+            Map.entry("handcreme", ProductType.HAND_CREAM),
+            Map.entry("toner", ProductType.TONER),
+            Map.entry("balm", ProductType.BALM),
+            Map.entry("lip", ProductType.LIP_PRODUCT),
+            Map.entry("deodorant", ProductType.DEODORANT),
+            Map.entry("serum", ProductType.FACE_CREAM),
+            Map.entry("face cream", ProductType.FACE_CREAM),
+            Map.entry("gesichtscreme", ProductType.FACE_CREAM),
+            Map.entry("lotion", ProductType.BODY_LOTION));
+
+    static SettledFormula of(HeldSheet sheet, int number, CardNames cards) {
+        ReadFormula read = sheet.read().formulas().get(number - 1);
+        Decisions decisions = sheet.decisions();
+        String title = read.title().isBlank() ? SpreadsheetFile.stem(sheet.file()) : read.title();
+        String typed = decisions.of("title-" + number).orElse(title).strip();
+        List<SettledLine> lines = read.lines().stream()
+                .map(line -> SettledLine.of(line, number, decisions, cards))
+                .toList();
+        return new SettledFormula(
+                number,
+                read,
+                typed.substring(0, Math.min(120, typed.length())),
+                decisions.of("type-" + number).flatMap(SettledFormula::type).orElse(guessedType(typed)),
+                !decisions.wereMade() || decisions.isTicked("take-" + number),
+                lines);
+    }
+
+    static List<SettledFormula> all(HeldSheet sheet, CardNames cards) {
+        return Stream.iterate(1, number -> number + 1)
+                .limit(sheet.read().formulas().size())
+                .map(number -> of(sheet, number, cards))
+                .toList();
+    }
+
+    private static Optional<ProductType> type(String said) {
+        return Stream.of(ProductType.values())
+                .filter(type -> type.name().equals(said))
+                .findFirst();
+    }
+
+    private static ProductType guessedType(String title) {
+        String plain = title.toLowerCase(Locale.ROOT);
+        return TYPES.entrySet().stream()
+                .filter(entry -> plain.contains(entry.getKey()))
+                .max(java.util.Comparator.comparingInt(entry -> entry.getKey().length()))
+                .map(Map.Entry::getValue)
+                .orElse(ProductType.OTHER_LEAVE_ON);
+    }
+
+    List<SettledLine> stored() {
+        return lines.stream().filter(line -> !line.leftOut()).toList();
+    }
+
+    /** What keeps it from being stored, in sentences. */
+    public List<String> obstacles() {
+        Stream<String> name = title.isBlank() ? Stream.of("The product has no name.") : Stream.empty();
+        long rests = stored().stream()
+                .filter(line ->
+                        line.amount().filter(Amount.ToHundred.class::isInstance).isPresent())
+                .count();
+        Stream<String> twice = rests > 1 ? Stream.of("Two lines take what is left to 100; one can.") : Stream.empty();
+        Stream<String> lines = stored().stream().flatMap(line -> line.obstacle().stream());
+        return Stream.of(name, twice, lines).flatMap(all -> all).toList();
+    }
+
+    /** What may be wrong with it and was not decided, in sentences. */
+    public List<String> doubts() {
+        Stream<String> whole = read.doubts().map(Flag::sentence);
+        Stream<String> lines = stored().stream()
+                .flatMap(line -> line.doubts().stream().map(doubt -> line.read().name() + ": " + doubt));
+        return Stream.concat(whole, lines).toList();
+    }
+
+    public boolean isSound() {
+        return obstacles().isEmpty() && doubts().isEmpty();
+    }
+}

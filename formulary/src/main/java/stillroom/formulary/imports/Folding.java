@@ -1,0 +1,18 @@
+package stillroom.formulary.imports;
+
+import java.text.Normalizer;
+import java.util.Locale;
+
+/** Texts made comparable. */
+final class Folding {
+    private Folding() {}
+
+    /** Lower case without accents, blanks run together. */
+    static String of(String text) {
+        return Normalizer.normalize(text.replace("ß", "ss"), Normalizer.Form.NFD)
+                .replaceAll("\\p{M}", "")
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[\\s_]+", " ")
+                .strip();
+    }
+}

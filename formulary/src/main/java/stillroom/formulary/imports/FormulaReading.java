@@ -1,0 +1,148 @@
+package stillroom.formulary.imports;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stillroom.formulary.formula.Amount;
+
+/** Makes formulas out of the rows of a table. */
+record FormulaReading(Table table, List<Row> rows, Terms terms) {
+    List<ReadFormula> read() {
+        List<ReadFormula> formulas = new ArrayList<>();
+        for (Variant variant : new Variants(table, rows, terms.guidance()).find()) {
+            for (List<Row> segment : new Segments(rows, variant.main()).find()) {
+                formula(segment, variant).ifPresent(formulas::add);
+            }
+        }
+        return formulas;
+    }
+
+    private Optional<ReadFormula> formula(List<Row> segment, Variant variant) {
+        List<Row> lines = segment.stream()
+                .filter(row -> row.kind() == RowKind.LINE)
+                .filter(row -> !variant.many() || isIn(figure(row, variant.main())))
+                .toList();
+        if (lines.stream()
+                .noneMatch(row -> figure(row, variant.main()).isAmount()
+                        || variant.checks().stream()
+                                .anyMatch(place -> figure(row, place).isAmount()))) {
+            return Optional.empty();
+        }
+        Titles titles = new Titles(table.grid(), segment);
+        List<Figure> figures =
+                lines.stream().map(row -> figure(row, variant.main())).toList();
+        Optional<Column> column = column(variant.main());
+        UnitGuess unit = unit(figures, column);
+        Optional<BigDecimal> batch = column.flatMap(Column::whole).or(() -> titles.batch(terms.mark()));
+        Shares shares = Shares.of(figures, unit.unit(), batch, stated(segment, variant.main()));
+        Checks checks = new Checks(table, segment, lines, variant, shares);
+        List<Optional<BigDecimal>> percents = checks.completed();
+        Amounts.Made made = Amounts.of(lines, checks.figures(figures), percents);
+        List<Flag> flags = new ArrayList<>(unit.flags());
+        flags.addAll(shares.flags());
+        flags.addAll(Sums.judge(segment, variant.main(), unit.unit(), made.amounts()));
+        return Optional.of(new ReadFormula(
+                title(titles, variant),
+                Optional.of(unit.unit()),
+                lines(segment, lines, variant, shares, checks, made),
+                notes(segment),
+                flags));
+    }
+
+    private UnitGuess unit(List<Figure> figures, Optional<Column> column) {
+        Optional<Unit> byMaker = terms.guidance().unit();
+        return UnitGuess.of(byMaker.or(() -> column.flatMap(Column::unit)), byMaker.isPresent(), figures);
+    }
+
+    private static boolean isIn(Figure figure) {
+        return figure.kind() != Figure.Kind.NONE
+                && !(figure.isNumber() && figure.middle().signum() == 0);
+    }
+
+    private static Figure figure(Row row, int place) {
+        return place < row.figures().size() ? row.figures().get(place) : Figure.NOTHING;
+    }
+
+    private Optional<Column> column(int place) {
+        List<Column> amounts = table.columns(Meaning.AMOUNT);
+        return place < amounts.size() ? Optional.of(amounts.get(place)) : Optional.empty();
+    }
+
+    private static Optional<BigDecimal> stated(List<Row> segment, int place) {
+        return segment.stream()
+                .filter(row -> row.kind() == RowKind.TOTAL && figure(row, place).isNumber())
+                .map(row -> figure(row, place).middle())
+                .reduce((before, after) -> after);
+    }
+
+    private static String title(Titles titles, Variant variant) {
+        String name = titles.name();
+        if (!variant.many() || variant.heading().isBlank()) {
+            return name;
+        }
+        return name.isEmpty() ? variant.heading() : name + ", " + variant.heading();
+    }
+
+    private List<ReadLine> lines(
+            List<Row> segment, List<Row> lines, Variant variant, Shares shares, Checks checks, Amounts.Made made) {
+        List<ReadLine> read = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        String phase = table.phase();
+        for (Row row : segment) {
+            phase = phase(row, phase);
+            int i = lines.indexOf(row);
+            if (i < 0) {
+                continue;
+            }
+            List<Flag> flags = new ArrayList<>(row.flags());
+            flags.addAll(figure(row, variant.main()).flags());
+            flags.addAll(shares.lineFlags().get(i));
+            flags.addAll(checks.flags(i));
+            flags.addAll(made.flags().get(i));
+            flags.addAll(NameDoubts.of(row, phase, seen));
+            read.add(
+                    line(row, variant, RowWords.phaseName(phase), made.amounts().get(i), flags));
+        }
+        return read;
+    }
+
+    private static String phase(Row row, String before) {
+        if (row.kind() == RowKind.TITLE) {
+            return "";
+        }
+        boolean says = row.kind() == RowKind.PHASE || row.kind() == RowKind.LINE;
+        return says && !row.phase().isEmpty() && !row.phase().equals("-") ? row.phase() : before;
+    }
+
+    private ReadLine line(Row row, Variant variant, String phase, Optional<Amount> amount, List<Flag> flags) {
+        int nameAt = table.names().stream()
+                .map(Column::place)
+                .filter(place -> !table.grid().cell(row.place(), place).isBlank())
+                .findFirst()
+                .orElse(0);
+        int amountAt = column(variant.main()).map(Column::place).orElse(nameAt);
+        return new ReadLine(
+                row.place(),
+                table.grid().address(row.place(), nameAt),
+                table.grid().address(row.place(), amountAt),
+                row.names(),
+                row.cas(),
+                table.grid().cell(row.place(), amountAt).text(),
+                amount,
+                phase,
+                row.note(),
+                flags);
+    }
+
+    private static List<String> notes(List<Row> segment) {
+        return segment.stream()
+                .filter(row -> row.kind() == RowKind.NOTE || row.kind() == RowKind.TITLE)
+                .map(Row::text)
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.toList());
+    }
+}

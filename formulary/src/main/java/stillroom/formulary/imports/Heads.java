@@ -1,0 +1,149 @@
+package stillroom.formulary.imports;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds the rows of headings of a sheet. */
+record Heads(Grid grid, Terms terms) {
+    List<Head> find() {
+        List<Head> heads = new ArrayList<>();
+        int row = 0;
+        while (row < grid.height()) {
+            List<Head> here = at(row);
+            heads.addAll(here);
+            row += here.isEmpty() ? 1 : here.get(0).height();
+        }
+        return heads;
+    }
+
+    private List<Head> at(int row) {
+        RowKind told = terms.guidance().rows().get(row);
+        if (told != null && told != RowKind.HEADING) {
+            return List.of();
+        }
+        List<Column> columns = read(row, false);
+        boolean isHead = told == RowKind.HEADING || isHead(row, columns);
+        if (!isHead) {
+            return phaseHead(row, columns);
+        }
+        boolean two = told == null && goesOn(row + 1);
+        return Sides.of(two ? read(row, true) : columns).stream()
+                .map(side -> new Head(row, two ? 2 : 1, side, ""))
+                .toList();
+    }
+
+    /** The cells of a row as headings; those that say nothing known are kept with the meaning "left out". */
+    private List<Column> read(int row, boolean withNext) {
+        List<Column> columns = new ArrayList<>();
+        for (int place = 0; place < grid.width(); place++) {
+            String upper = grid.cell(row, place).text();
+            String text = withNext ? (upper + " " + grid.cell(row + 1, place).text()).strip() : upper;
+            int at = place;
+            if (!text.isEmpty()) {
+                columns.add(HeadingWords.read(at, text)
+                        .or(() -> HeadingWords.read(at, upper))
+                        .orElseGet(() ->
+                                new Column(at, text, Meaning.LEFT_OUT, Optional.empty(), Optional.empty(), true)));
+            }
+        }
+        return columns;
+    }
+
+    private boolean isHead(int row, List<Column> columns) {
+        long known = columns.stream().filter(column -> !column.guessed()).count();
+        boolean names = columns.stream().anyMatch(column -> column.meaning().names());
+        boolean more = columns.stream()
+                .anyMatch(column ->
+                        column.meaning() == Meaning.AMOUNT || column.meaning().isOfTheShelf());
+        if (!names || hasFigures(row, columns)) {
+            return false;
+        }
+        return (more && known * 2 >= columns.size())
+                || (known >= 2 && known * 2 >= columns.size() && figuresBelow(row))
+                || (isPlainName(columns) && figuresBelow(row));
+    }
+
+    /** A figure under which no column is meant: this is a line. */
+    private boolean hasFigures(int row, List<Column> columns) {
+        return columns.stream().anyMatch(column -> {
+            Cell cell = grid.cell(row, column.place());
+            boolean figure = cell.number().isPresent() && !cell.is(Cell.Trait.DAY)
+                    || FigureReading.text(cell.text(), Optional.empty()).isAmount();
+            return figure
+                    && (column.guessed() ? !isVariant(cell) : column.whole().isEmpty());
+        });
+    }
+
+    /** A bare small number above a column of amounts may be the number of a trial. */
+    private static boolean isVariant(Cell cell) {
+        return cell.text().matches("\\d{1,2}");
+    }
+
+    private static boolean isPlainName(List<Column> columns) {
+        return columns.stream()
+                .anyMatch(column -> column.meaning().names()
+                        && column.heading().strip().split("\\s+").length <= 3
+                        && column.heading().length() <= 28);
+    }
+
+    private boolean figuresBelow(int row) {
+        int found = 0;
+        for (int below = row + 1; below <= Math.min(row + 4, grid.height() - 1); below++) {
+            found += figures(below) > 0 ? 1 : 0;
+        }
+        return found >= 1;
+    }
+
+    private long figures(int row) {
+        long count = 0;
+        for (int place = 0; place < grid.width(); place++) {
+            count += FigureReading.read(grid.cell(row, place), Optional.empty()).isAmount() ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** Whether the headings go on in this row: nothing but heading words such as "(%)" or "[g]". */
+    private boolean goesOn(int row) {
+        if (terms.guidance().rows().containsKey(row)) {
+            return false;
+        }
+        int said = 0;
+        for (int place = 0; place < grid.width(); place++) {
+            Cell cell = grid.cell(row, place);
+            if (cell.isBlank()) {
+                continue;
+            }
+            boolean word = cell.number().isEmpty()
+                    && cell.text().length() <= 24
+                    && !FigureReading.text(cell.text(), Optional.empty()).isAmount()
+                    && HeadingWords.read(place, cell.text().replaceAll("[\\[\\]()]", ""))
+                            .isPresent();
+            if (!word) {
+                return false;
+            }
+            said++;
+        }
+        return said > 0;
+    }
+
+    /** "Phase A | % | g": the phase stands where the word "ingredient" would. */
+    private List<Head> phaseHead(int row, List<Column> columns) {
+        if (columns.size() < 2 || !RowWords.isPhaseAlone(columns.get(0).heading())) {
+            return List.of();
+        }
+        boolean amounts = columns.stream()
+                .skip(1)
+                .allMatch(column -> !column.guessed()
+                        && grid.cell(row, column.place()).number().isEmpty()
+                        && !FigureReading.text(column.heading(), Optional.empty())
+                                .isAmount());
+        boolean some = columns.stream().skip(1).anyMatch(column -> column.meaning() == Meaning.AMOUNT);
+        if (!amounts || !some) {
+            return List.of();
+        }
+        List<Column> all = new ArrayList<>(columns);
+        all.set(0, columns.get(0).as(Meaning.NAME));
+        return List.of(new Head(row, 1, all, columns.get(0).heading()));
+    }
+}

@@ -1,0 +1,58 @@
+package stillroom.formulary.imports;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Name and amount in one cell, as in "Glycerin 5 %", "Aqua q.s. to 100" or "5 g glycerin".
+ *
+ * @param sure whether a unit, a colon or a q.s. parts the two
+ */
+record InlineAmount(String name, Figure figure, boolean sure) {
+    private static final String UNIT = "(?:%|‰|g|gr|grams?|gramm|mg|kg|oz|parts?|teile|ml|drops|tropfen)";
+    private static final Pattern BEHIND = Pattern.compile(
+            "(?i)(.*\\p{L}[^:=]*?)\\s*(?:[:=,;]|\\s[-–—]\\s|\\.{3,}|\\s|\\t|\\()\\s*((?:ca\\.? |~)?" + Numeral.FORM
+                    + "(?:\\s?(?:-|–|to)\\s?" + Numeral.FORM + ")?\\s*" + UNIT + "(?:\\s?[wm]/[wm])?)\\)?\\.?\\**");
+    private static final Pattern BEFORE = Pattern.compile(
+            "(?i)[-•*]?\\s*(" + Numeral.FORM + "\\s*" + UNIT + ")(?:\\s+(?:of\\s+)?|\\s*[-–:]\\s*)(.*\\p{L}.*)");
+    private static final Pattern PARTED =
+            Pattern.compile("(.*\\p{L}.*?)\\s*(?:[:=]|\\s[-–—]\\s|\\.{3,}|\\t)\\s*(" + Numeral.FORM + ")");
+    private static final Pattern BARE = Pattern.compile("(.*\\p{L}.*?)\\s+(" + Numeral.FORM + ")");
+    private static final Pattern BARE_BEFORE = Pattern.compile("(" + Numeral.FORM + ")\\s+(\\p{L}.*)");
+    private static final Pattern ASKED = Pattern.compile(
+            "(?i)(.*?\\p{L}.*?)[\\s,:;(–-]+((?:q\\.?\\s?s\\.?p?\\.?|qsp|csp|c\\.s\\.p\\.?|q\\.b\\.|ad|to|up to|balance|rest|as needed|nach bedarf)(?![\\p{L}])[^)]*)\\)?");
+
+    static Optional<InlineAmount> read(String text, Optional<Mark> mark) {
+        return parted(BEHIND, text, 1, mark, true)
+                .or(() -> parted(BEFORE, text, 2, mark, true))
+                .or(() -> asked(text, mark))
+                .or(() -> parted(PARTED, text, 1, mark, true))
+                .or(() -> parted(BARE, text, 1, mark, false))
+                .or(() -> parted(BARE_BEFORE, text, 2, mark, false));
+    }
+
+    private static Optional<InlineAmount> parted(
+            Pattern form, String text, int nameAt, Optional<Mark> mark, boolean sure) {
+        Matcher parted = form.matcher(text.strip());
+        if (!parted.matches()) {
+            return Optional.empty();
+        }
+        Figure figure = FigureReading.text(parted.group(3 - nameAt), mark);
+        return figure.isAmount()
+                ? Optional.of(new InlineAmount(parted.group(nameAt).strip(), figure, sure))
+                : Optional.empty();
+    }
+
+    private static Optional<InlineAmount> asked(String text, Optional<Mark> mark) {
+        Matcher asked = ASKED.matcher(text.strip());
+        if (!asked.matches()) {
+            return Optional.empty();
+        }
+        Figure figure = QuantumSatis.read(asked.group(2).strip().toLowerCase(Locale.ROOT), mark);
+        return figure.isAmount()
+                ? Optional.of(new InlineAmount(asked.group(1).strip(), figure, true))
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,88 @@
+package stillroom.formulary.imports;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What the first words of a row say about it. */
+final class RowWords {
+    private static final Pattern TOTAL = Pattern.compile(
+            "(grand[ -]|in |sub-?\\s?|zwischen|sous-?\\s?|overall |check ?sum ?|control ?)?(totals?|totales?|totaal|sum|sums|summe|gesamt(menge|summe|gewicht|ergebnis)?|somme|suma|soma|insgesamt|zusammen|razem|celkem|tot\\.|σ|∑)"
+                    + "(?![\\p{L}]).*|100\\s*%|zwischensumme.*|gesamt:?|(check|kontrolle|controle)( ?\\(?100 ?%?\\)?)?:?");
+    private static final Pattern OF_A_PHASE = Pattern.compile(".*(phase|fase|sub|zwischen|sous|part [a-z]).*");
+    private static final Pattern PHASE_SURE = Pattern.compile(
+            "(phase|fase|faza|teil|part|partie|stage)\\s*[:\\-.#]?\\s*([a-z]|\\d{1,2}|[ivx]{1,4})\\d?\\b.*"
+                    + "|[\\p{L}\\- /()]{0,30}(phase|fase)(?!\\p{L})[^.]{0,30}|([a-z]|\\d)[\\d.):\\-]*\\s*[-:.)]?\\s*[\\p{L}\\- ]{0,25}(phase|fase)\\b.{0,30}");
+    private static final Pattern PHASE_LETTER = Pattern.compile("\\(?([a-h]|i{1,3}|iv|v)[\\d]?\\)?[.):]?");
+    private static final Pattern PHASE_LIKE = Pattern.compile(
+            "(cool[- ]?down|after cool\\w*|cold|heated|hot|water|oil|fat|wax|aqueous|lipid|surfactants?|actives?|powders?|emulsifiers?|oils|fats|butters?|wasser|fett|ol|wirkstoffe|tenside|pigments?|fragrance|preserv\\w*|heat|abkuhl\\w*|kalt|warm|refroidi\\w*|others?)"
+                    + "( (phase|part|stage|ingredients?|additions?|below \\d+.*|at \\d+.*))?:?");
+    private static final Pattern METHOD = Pattern.compile(
+            "(procedure|method|directions|instructions?|manufactur\\w*|making|preparation|process|steps?|how to( make)?|herstell\\w*|verfahren|arbeitsweise|arbeitsanweisung|zubereitung|anleitung|durchfuhrung|mode op\\w*|procede|protocole|fabricacion|elaboracion|procedimiento|metodo|procedimento|preparazione|bereiding|werkwijze)( .{0,20})?[:.]?");
+    private static final Pattern FACT = Pattern.compile(
+            "(batch|batch ?size|batch ?weight|total batch|for|makes|ansatz\\w*|chargengr\\w*|lot size|taille.*|size|yield|date|datum|fecha|data|version.*|rev\\w*\\.?|ph|ph[ -].*|final ph.*|target ph.*|viscosity.*|viskosit.*|density.*|dichte.*|page|seite|temp\\w*.*|total cost.*|cost.*|kosten.*|price.*|preis.*|fill\\w*.*|units?|pieces|stuck.*|loss.*|hlb.*|rpm.*|speed.*|mixing.*|shelf life.*|storage.*|menge gesamt|number of.*|anzahl.*|author|autor|by|prepared.*|erstellt.*|made by.*|customer|kunde|project|projekt|code|ref\\w*|type|typ|status|product.*|produkt.*|formula|formula (no|nr|name|code|id|number).*|formel|rezept\\w*|recipe.*|name|title|titel|nom|produit.*|producto.*|notes?|hinweis\\w*|bemerkung\\w*|appearance|colou?r|odou?r|skin type.*|batch (no|nr|number|code).*|charge.*|lot (no|nr).*)\\s?[:=]?");
+    private static final Pattern TITLED = Pattern.compile(
+            "(?i)(?:product|product name|produkt|produktname|formula|formula name|formel|rezept|rezeptur|recipe|recipe name|name|title|titel|nom|nom du produit|produit|producto|prodotto|formule|formula title)\\s*[:=]\\s*(.*)");
+    private static final Pattern BATCH = Pattern.compile(
+            "(total )?(batch( size| weight)?|ansatz\\w*|chargengr\\w*|lot size|taille( du lot)?|makes|yield|gesamtmenge|menge gesamt|for|quantite totale)\\s*[:=]?\\s*(.*)");
+
+    private RowWords() {}
+
+    static boolean isTotal(String text) {
+        return TOTAL.matcher(Folding.of(text)).matches();
+    }
+
+    static boolean isOfAPhase(String text) {
+        return OF_A_PHASE.matcher(Folding.of(text)).matches();
+    }
+
+    /** Whether the words name a phase, whatever stands beside them. */
+    static boolean isPhase(String text) {
+        String folded = Folding.of(text);
+        return folded.length() <= 48 && PHASE_SURE.matcher(folded).matches();
+    }
+
+    /** Whether the words may name a phase where no amount stands beside them. */
+    static boolean isPhaseAlone(String text) {
+        String folded = Folding.of(text);
+        return isPhase(text)
+                || PHASE_LETTER.matcher(folded).matches()
+                || PHASE_LIKE.matcher(folded).matches();
+    }
+
+    static boolean isPhaseLetter(String text) {
+        String folded = Folding.of(text);
+        return PHASE_LETTER.matcher(folded).matches() || folded.matches("\\d{1,2}");
+    }
+
+    /** Whether a description of the work begins here. */
+    static boolean isMethod(String text) {
+        return METHOD.matcher(Folding.of(text)).matches();
+    }
+
+    /** Whether the words announce a fact about the whole: a date, a batch size, a pH. */
+    static boolean isFact(String text) {
+        return FACT.matcher(Folding.of(text)).matches();
+    }
+
+    /** The name behind "Product:" and the like, empty where it stands in the next cell. */
+    static Optional<String> title(String text) {
+        Matcher titled = TITLED.matcher(text.strip());
+        return titled.matches() ? Optional.of(titled.group(1).strip()) : Optional.empty();
+    }
+
+    /** What stands behind "Batch size:" in the same cell, empty where it stands in the next. */
+    static Optional<String> batch(String text) {
+        Matcher batch = BATCH.matcher(Folding.of(text));
+        return batch.matches() ? Optional.of(batch.group(4)) : Optional.empty();
+    }
+
+    /** How a phase is named in the formula: "A" becomes "Phase A". */
+    static String phaseName(String text) {
+        String plain = text.strip().replaceAll("[\\s:.)\\-–]+$", "").replaceAll("^\\(", "");
+        if (isPhaseLetter(plain)) {
+            return "Phase " + plain.toUpperCase(java.util.Locale.ROOT);
+        }
+        return plain.isEmpty() ? "" : plain.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + plain.substring(1);
+    }
+}

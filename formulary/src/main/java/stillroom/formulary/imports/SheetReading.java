@@ -1,0 +1,94 @@
+package stillroom.formulary.imports;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** Understands a sheet: the formulas and lists of materials in it, with how sure each thing is. */
+public final class SheetReading {
+    private SheetReading() {}
+
+    /**
+     * @param guidance what the maker decided; goes before every guess
+     * @param knownName whether a text is the name of a material that exists
+     */
+    public static ReadSheet read(Grid grid, Guidance guidance, Predicate<String> knownName) {
+        Grid upright = guidance.turned().orElse(false) ? grid.turnedOver() : grid;
+        ReadSheet asItStands = decided(upright, guidance, knownName);
+        if (guidance.turned().isPresent()
+                || asItStands.formulas().stream()
+                        .anyMatch(formula -> formula.lines().size() > 2)
+                || !asItStands.materials().isEmpty()) {
+            return asItStands;
+        }
+        ReadSheet turned = decided(grid.turnedOver(), guidance, knownName);
+        return soundLines(turned) > soundLines(asItStands) && soundLines(turned) >= 2
+                ? with(turned, Flag.doubt("The ingredients stand in a row; rows and columns were changed over."))
+                : asItStands;
+    }
+
+    private static long soundLines(ReadSheet sheet) {
+        return sheet.formulas().stream()
+                .flatMap(formula -> formula.lines().stream())
+                .filter(line -> line.amount().isPresent() && !line.name().isEmpty())
+                .count();
+    }
+
+    /** Where texts can be thousands or decimals and nothing tells which, the reading in which the sums come out counts. */
+    private static ReadSheet decided(Grid grid, Guidance guidance, Predicate<String> knownName) {
+        Optional<Mark> mark = MarkGuess.of(grid, guidance);
+        if (mark.isPresent() || !MarkGuess.isAsked(grid)) {
+            return read(grid, new Terms(guidance, mark, knownName));
+        }
+        ReadSheet points = read(grid, new Terms(guidance, Optional.of(Mark.POINT), knownName));
+        ReadSheet commas = read(grid, new Terms(guidance, Optional.of(Mark.COMMA), knownName));
+        boolean pointsFit = fits(points);
+        if (pointsFit != fits(commas)) {
+            ReadSheet fitting = pointsFit ? points : commas;
+            return with(
+                    fitting,
+                    Flag.doubt("Decimals are taken to stand behind a " + (pointsFit ? Mark.POINT : Mark.COMMA).words()
+                            + ", because then the sums come out."));
+        }
+        return read(grid, new Terms(guidance, Optional.empty(), knownName));
+    }
+
+    private static boolean fits(ReadSheet sheet) {
+        return !sheet.formulas().isEmpty()
+                && sheet.formulas().stream()
+                        .noneMatch(formula -> formula.doubts().findAny().isPresent());
+    }
+
+    private static ReadSheet read(Grid grid, Terms terms) {
+        List<ReadFormula> formulas = new ArrayList<>();
+        List<ReadMaterial> materials = new ArrayList<>();
+        List<Column> columns = new ArrayList<>();
+        Map<Integer, RowKind> kinds = new HashMap<>();
+        for (Table table : new Tables(grid, terms).find()) {
+            List<Row> rows = new RowReading(table, terms).read();
+            rows.forEach(
+                    row -> kinds.merge(row.place(), row.kind(), (one, other) -> one == RowKind.BLANK ? other : one));
+            table.columns().stream()
+                    .filter(column -> columns.stream().noneMatch(one -> one.place() == column.place()))
+                    .forEach(columns::add);
+            if (table.isShelfList()) {
+                materials.addAll(new MaterialReading(table, rows, terms).read());
+            } else {
+                formulas.addAll(new FormulaReading(table, rows, terms).read());
+            }
+        }
+        columns.sort(java.util.Comparator.comparingInt(Column::place));
+        List<Flag> flags = grid.remarks().stream().map(Flag::doubt).toList();
+        return new ReadSheet(grid, formulas, materials, columns, kinds, terms.mark(), flags);
+    }
+
+    private static ReadSheet with(ReadSheet sheet, Flag flag) {
+        List<Flag> flags = new ArrayList<>(sheet.flags());
+        flags.add(flag);
+        return new ReadSheet(
+                sheet.grid(), sheet.formulas(), sheet.materials(), sheet.columns(), sheet.rows(), sheet.mark(), flags);
+    }
+}

@@ -1,0 +1,122 @@
+package stillroom.formulary.imports;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Parts a sheet into tables. */
+record Tables(Grid grid, Terms terms) {
+    List<Table> find() {
+        List<Head> heads = new Heads(grid, terms).find();
+        if (heads.isEmpty()) {
+            Table bare = new Table(grid, List.of(), List.of(), List.of(), 0, grid.height() - 1, "");
+            return List.of(new Columns(bare, terms).told());
+        }
+        List<Table> tables = new ArrayList<>();
+        for (int i = 0; i < heads.size(); i++) {
+            tables.add(below(heads, i));
+        }
+        return joined(tables, heads);
+    }
+
+    private Table below(List<Head> heads, int place) {
+        Head head = heads.get(place);
+        int last = heads.stream()
+                .filter(other -> other.row() > head.row())
+                .mapToInt(other ->
+                        titles(other).stream().mapToInt(row -> row).min().orElse(other.row()) - 1)
+                .findFirst()
+                .orElse(grid.height() - 1);
+        List<Integer> rows = new ArrayList<>();
+        for (int row = head.row(); row < head.row() + head.height(); row++) {
+            rows.add(row);
+        }
+        Table table =
+                new Table(grid, head.columns(), titles(head), rows, head.row() + head.height(), last, head.phase());
+        boolean alone = heads.stream().noneMatch(other -> other != head && other.row() == head.row());
+        return new Columns(table, terms).within(alone ? 0 : head.left(), alone ? grid.width() - 1 : head.right());
+    }
+
+    /** The rows right above the headings that hold no amount beside a name: title, date, batch size. */
+    private List<Integer> titles(Head head) {
+        List<Integer> titles = new ArrayList<>();
+        int row = head.row() - 1;
+        int blanks = 0;
+        while (row >= 0 && (isBlank(row) ? titles.isEmpty() && ++blanks <= 2 : isTitle(row, head))) {
+            if (!isBlank(row)) {
+                titles.add(0, row);
+            }
+            row--;
+        }
+        boolean top = head.row() <= 25 && nothingButWords(row);
+        for (; top && row >= 0; row--) {
+            if (!isBlank(row)) {
+                titles.add(0, row);
+            }
+        }
+        return titles;
+    }
+
+    /** Whether all rows down to this one are titles as well: a sheet may begin with a paragraph of them. */
+    private boolean nothingButWords(int last) {
+        for (int row = 0; row <= last; row++) {
+            if (!isBlank(row) && !isTitle(row, new Head(row, 1, List.of(), ""))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean isBlank(int row) {
+        return grid.rows().get(row).stream().allMatch(Cell::isBlank);
+    }
+
+    private boolean isTitle(int row, Head head) {
+        if (head.row() == 0) {
+            return false;
+        }
+        String first = grid.rows().get(row).stream()
+                .filter(cell -> !cell.isBlank())
+                .map(Cell::text)
+                .findFirst()
+                .orElse("");
+        if (RowWords.isFact(first)
+                || RowWords.title(first).isPresent()
+                || RowWords.batch(first).isPresent()) {
+            return true;
+        }
+        boolean figures = grid.rows().get(row).stream()
+                .anyMatch(cell -> !cell.is(Cell.Trait.DAY)
+                        && FigureReading.read(cell, java.util.Optional.empty()).isAmount());
+        return !figures && !RowWords.isTotal(first);
+    }
+
+    /** Headings that come once more for the next phase begin no new table. */
+    private List<Table> joined(List<Table> tables, List<Head> heads) {
+        List<Table> joined = new ArrayList<>();
+        for (int i = 0; i < tables.size(); i++) {
+            Table table = tables.get(i);
+            boolean goesOn = i > 0
+                    && heads.get(i).isLike(heads.get(i - 1))
+                    && (!heads.get(i).phase().isEmpty()
+                            || table.titles().isEmpty()
+                            || table.titles().stream().allMatch(this::isPhaseRow));
+            boolean whole = i > 0 && new Wholeness(joined.get(joined.size() - 1), terms).isWhole();
+            if (goesOn && !whole) {
+                Table before = joined.remove(joined.size() - 1);
+                List<Integer> rows = new ArrayList<>(before.heads());
+                rows.addAll(table.heads());
+                joined.add(new Table(
+                        grid, before.columns(), before.titles(), rows, before.first(), table.last(), before.phase()));
+            } else {
+                joined.add(table);
+            }
+        }
+        return joined;
+    }
+
+    private boolean isPhaseRow(int row) {
+        return grid.rows().get(row).stream()
+                .filter(cell -> !cell.isBlank())
+                .allMatch(cell -> RowWords.isPhaseAlone(cell.text()));
+    }
+}

@@ -1,0 +1,100 @@
+package stillroom.formulary.imports;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What the rows around a formula say about it: its name, the size of its batch. */
+record Titles(Grid grid, List<Row> rows) {
+    private static final Pattern SIZE =
+            Pattern.compile("(" + Numeral.FORM + ")\\s*(g|gr|grams?|gramm|kg|kilo|mg|oz|lbs?)?(?![\\p{L}\\d%])");
+    private static final Pattern NO_NAME = Pattern.compile(
+            "(sheet|tabelle|feuil|feuille|hoja|foglio|blad|planilha|arkusz|list|table|tab)\\s*\\d*",
+            Pattern.CASE_INSENSITIVE);
+
+    /** The name of the product; empty where nothing names it. */
+    String name() {
+        for (Row row : rows) {
+            Optional<String> titled = firstCell(row).flatMap(RowWords::title);
+            if (titled.isPresent() && isAround(row)) {
+                String name = titled.get().isEmpty() ? behindFirst(row) : titled.get();
+                if (!name.isEmpty()) {
+                    return name;
+                }
+            }
+            if (isAround(row)
+                    && firstCell(row).filter(Titles::saysName).isPresent()
+                    && !behindFirst(row).isEmpty()) {
+                return behindFirst(row);
+            }
+        }
+        return rows.stream()
+                .filter(row -> row.kind() == RowKind.TITLE)
+                .flatMap(row -> firstCell(row).stream())
+                .filter(text -> !RowWords.isFact(text)
+                        && RowWords.batch(text).isEmpty()
+                        && !RowWords.isMethod(text)
+                        && text.matches(".*\\p{L}.*"))
+                .findFirst()
+                .map(text -> text.replaceAll("[:\\s]+$", ""))
+                .orElseGet(() -> NO_NAME.matcher(grid.name().strip()).matches()
+                        ? ""
+                        : grid.name().strip());
+    }
+
+    private static boolean saysName(String text) {
+        return Folding.of(text)
+                .matches(
+                        "(product|product name|produkt|produktname|formula|formula name|formel|rezept|rezeptur|recipe|recipe name|name|title|titel|nom|produit|producto|prodotto|formule)");
+    }
+
+    private static boolean isAround(Row row) {
+        return row.kind() == RowKind.TITLE || row.kind() == RowKind.NOTE;
+    }
+
+    /** Mass of the batch that the sheet was reckoned for [g]. */
+    Optional<BigDecimal> batch(Optional<Mark> mark) {
+        for (Row row : rows) {
+            Optional<String> said = isAround(row) ? firstCell(row).flatMap(RowWords::batch) : Optional.empty();
+            if (said.isPresent()) {
+                Optional<BigDecimal> grams = grams(said.get() + " " + behindFirst(row), mark);
+                if (grams.isPresent()) {
+                    return grams;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<BigDecimal> grams(String said, Optional<Mark> mark) {
+        Matcher size = SIZE.matcher(said.toLowerCase(Locale.ROOT));
+        if (!size.find()) {
+            return Optional.empty();
+        }
+        BigDecimal grams = Optional.ofNullable(size.group(2))
+                .flatMap(UnitWords::of)
+                .flatMap(Unit::grams)
+                .orElse(BigDecimal.ONE);
+        return Numeral.read(size.group(1), mark)
+                .filter(numeral -> numeral.flags().isEmpty() && numeral.value().signum() > 0)
+                .map(numeral -> numeral.value().multiply(grams));
+    }
+
+    private Optional<String> firstCell(Row row) {
+        return grid.rows().get(row.place()).stream()
+                .filter(cell -> !cell.isBlank() && row.text().contains(cell.text()))
+                .map(Cell::text)
+                .findFirst();
+    }
+
+    private String behindFirst(Row row) {
+        return firstCell(row)
+                .map(first -> row.text().startsWith(first)
+                        ? row.text().substring(first.length()).strip()
+                        : "")
+                .orElse("");
+    }
+}

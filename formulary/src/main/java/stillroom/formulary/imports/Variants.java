@@ -1,0 +1,109 @@
+package stillroom.formulary.imports;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** Tells whether several columns of amounts are the same formula in several units, or several formulas. */
+record Variants(Table table, List<Row> rows, Guidance guidance) {
+    private static final double ALIKE = 0.02;
+
+    List<Variant> find() {
+        List<Column> columns = table.columns(Meaning.AMOUNT);
+        int count = Math.max(1, columns.size());
+        List<Integer> used =
+                IntStream.range(0, count).filter(this::isUsed).boxed().toList();
+        if (used.size() < 2) {
+            return List.of(new Variant(used.isEmpty() ? 0 : used.get(0), List.of(), "", false));
+        }
+        int main = main(columns, used);
+        List<Integer> same = used.stream()
+                .filter(place -> place == main || isCheck(columns, main, place))
+                .toList();
+        List<Integer> others =
+                used.stream().filter(place -> !same.contains(place)).toList();
+        List<Variant> variants = new ArrayList<>();
+        variants.add(variant(columns, main, without(same, main), !others.isEmpty()));
+        for (int other : others) {
+            variants.add(variant(columns, other, List.of(), true));
+        }
+        return variants;
+    }
+
+    private static List<Integer> without(List<Integer> places, int main) {
+        return places.stream().filter(place -> place != main).toList();
+    }
+
+    private Variant variant(List<Column> columns, int main, List<Integer> checks, boolean many) {
+        return new Variant(main, checks, columns.get(main).heading(), many);
+    }
+
+    /** A share before a mass: it says the same at every batch size. */
+    private int main(List<Column> columns, List<Integer> used) {
+        return used.stream()
+                .filter(place -> isShare(columns.get(place), place))
+                .findFirst()
+                .orElse(used.get(0));
+    }
+
+    private boolean isShare(Column column, int place) {
+        return column.unit().or(() -> cellUnit(place)).map(Unit::isShare).orElse(false);
+    }
+
+    private Optional<Unit> cellUnit(int place) {
+        return lines().stream()
+                .flatMap(row -> row.figures().get(place).unit().stream())
+                .findFirst();
+    }
+
+    /** A mass beside a share is the same formula even where it does not agree: then it is a mistake to be shown. */
+    private boolean isCheck(List<Column> columns, int main, int place) {
+        boolean mainShare = isShare(columns.get(main), main);
+        boolean share = isShare(columns.get(place), place);
+        return mainShare && !share && hasUnit(columns, place) || agree(main, place);
+    }
+
+    private boolean hasUnit(List<Column> columns, int place) {
+        return columns.get(place).unit().or(() -> cellUnit(place)).isPresent();
+    }
+
+    private boolean agree(int main, int place) {
+        List<Double> ratios = new ArrayList<>();
+        int alone = 0;
+        for (Row row : lines()) {
+            BigDecimal one = row.figures().get(main).middle();
+            BigDecimal other = row.figures().get(place).middle();
+            if (row.figures().get(main).isNumber()
+                    && row.figures().get(place).isNumber()
+                    && one.signum() > 0
+                    && other.signum() > 0) {
+                ratios.add(other.doubleValue() / one.doubleValue());
+            } else if (row.figures().get(main).isNumber()
+                    != row.figures().get(place).isNumber()) {
+                alone++;
+            }
+        }
+        if (ratios.size() < 2) {
+            return false;
+        }
+        double middle = ratios.stream().sorted().toList().get(ratios.size() / 2);
+        long near = ratios.stream()
+                .filter(ratio -> Math.abs(ratio / middle - 1) <= ALIKE)
+                .count();
+        return near * 4 >= ratios.size() * 3 && alone * 2 <= ratios.size();
+    }
+
+    private boolean isUsed(int place) {
+        return lines().stream()
+                .anyMatch(row ->
+                        place < row.figures().size() && row.figures().get(place).isAmount());
+    }
+
+    private List<Row> lines() {
+        return rows.stream()
+                .filter(row -> row.kind() == RowKind.LINE && !row.figures().isEmpty())
+                .toList();
+    }
+}

@@ -1,0 +1,102 @@
+package stillroom.ledger.imports;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What parts the columns of a text. */
+enum Separator {
+    TAB('\t', "\t"),
+    SEMICOLON(';', ";"),
+    BAR('|', "\\|"),
+    COMMA(',', ","),
+    /** Columns that were lined up by hand. */
+    BLANKS(' ', " {2,}"),
+    NONE('\0', "\u0000");
+
+    private static final int LINES_LOOKED_AT = 200;
+    private static final Pattern DECLARED = Pattern.compile("\\A\"?sep=(.)\"?\\R");
+    private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"");
+
+    private final char sign;
+    private final String form;
+
+    Separator(char sign, String form) {
+        this.sign = sign;
+        this.form = form;
+    }
+
+    char sign() {
+        return sign;
+    }
+
+    /** As a regular expression. */
+    String form() {
+        return form;
+    }
+
+    /** The one that the text declares, or the one that parts most lines into the same number of columns. */
+    static Separator of(String text) {
+        Matcher declared = DECLARED.matcher(text);
+        if (declared.find()) {
+            char sign = declared.group(1).charAt(0);
+            return Arrays.stream(values())
+                    .filter(one -> one.sign == sign)
+                    .findFirst()
+                    .orElse(COMMA);
+        }
+        List<String> lines = text.lines()
+                .filter(line -> !line.isBlank())
+                .limit(LINES_LOOKED_AT)
+                .map(line -> QUOTED.matcher(line).replaceAll("\"\""))
+                .toList();
+        return Arrays.stream(values())
+                .filter(one -> one != NONE && one.parts(lines) > 0)
+                .max(Comparator.comparingDouble((Separator one) -> one.fitness(lines))
+                        .thenComparing(one -> -one.ordinal()))
+                .orElse(NONE);
+    }
+
+    /** A line such as "sep=;" that some spreadsheets write in front. */
+    static String withoutDeclaration(String text) {
+        return DECLARED.matcher(text).replaceFirst("");
+    }
+
+    static long quotes(String text) {
+        return text.chars().filter(sign -> sign == '"').count();
+    }
+
+    private long parts(List<String> lines) {
+        return lines.stream().filter(line -> count(line) > 0).count();
+    }
+
+    /** Lines that it parts, more so where it parts them alike; a comma may be a decimal and blanks may be a slip. */
+    private double fitness(List<String> lines) {
+        long parted = parts(lines);
+        long alike = lines.stream()
+                .map(this::count)
+                .filter(count -> count > 0)
+                .collect(java.util.stream.Collectors.groupingBy(count -> count, java.util.stream.Collectors.counting()))
+                .values()
+                .stream()
+                .mapToLong(count -> count)
+                .max()
+                .orElse(0);
+        double trust = switch (this) {
+            case TAB, SEMICOLON -> 1;
+            case BAR -> 0.95;
+            case COMMA -> 0.6;
+            case BLANKS -> 0.5;
+            case NONE -> 0;
+        };
+        return trust * (parted + alike);
+    }
+
+    private long count(String line) {
+        return this == BLANKS
+                ? line.strip().split(" {2,}").length - 1L
+                : line.chars().filter(one -> one == sign).count();
+    }
+}

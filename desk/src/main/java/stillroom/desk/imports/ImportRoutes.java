@@ -74,8 +74,13 @@ public final class ImportRoutes {
     }
 
     private void store(Upload upload, List<HeldSheet> sheets, boolean soundOnly) {
-        if (!upload.isWorking()) {
-            StoringJob job = StoringJob.of(upload, desk.ledger(), desk.now(), desk.today(), soundOnly);
+        if (upload.isWorking()) {
+            return;
+        }
+        StoringJob job = StoringJob.of(upload, desk.ledger(), desk.now(), desk.today(), soundOnly);
+        if (sheets.size() == 1) {
+            job.run(sheets);
+        } else {
             uploads.await(() -> job.run(sheets));
         }
     }

@@ -63,7 +63,8 @@ class ImportPagesTest {
         }
         Matcher select = Pattern.compile("(?s)<select\\b([^>]*)>(.*?)</select>").matcher(page);
         while (select.find()) {
-            Matcher chosen = Pattern.compile("<option value=\"([^\"]*)\" selected").matcher(select.group(2));
+            Matcher chosen =
+                    Pattern.compile("<option value=\"([^\"]*)\" selected").matcher(select.group(2));
             fields.put(attribute(select.group(1), "name"), chosen.find() ? chosen.group(1) : "");
         }
         return fields;
@@ -87,11 +88,14 @@ class ImportPagesTest {
         assertThat(stored.status()).as(stored.body()).isEqualTo(303);
         Product product = desk.ledger().products().products().get(0);
         assertThat(product.name()).isEqualTo("hand cream");
-        Formula formula = desk.ledger().products().newest(product.id()).orElseThrow().formula();
+        Formula formula =
+                desk.ledger().products().newest(product.id()).orElseThrow().formula();
         assertThat(formula.phases()).extracting(phase -> phase.name()).containsExactly("Phase A", "Phase B", "Phase C");
-        assertThat(formula.lines()).extracting(line -> line.materialKey())
+        assertThat(formula.lines())
+                .extracting(line -> line.materialKey())
                 .containsExactly("water-purified", "glycerin-99", "shea-butter", "Duftöl Nr. 7");
-        assertThat(formula.lines()).extracting(line -> line.amount())
+        assertThat(formula.lines())
+                .extracting(line -> line.amount())
                 .containsExactly(new Amount.ToHundred(), Amount.fixed("2.5"), Amount.fixed("10"), Amount.fixed("0.3"));
         assertThat(desk.get(stored.location()).body()).contains("1 stored, 0 not stored");
     }

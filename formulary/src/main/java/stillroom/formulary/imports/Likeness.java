@@ -35,8 +35,11 @@ final class Likeness {
     private Likeness() {}
 
     static double of(String one, String other) {
-        List<String> first = words(one);
-        List<String> second = words(other);
+        return of(words(one), words(other));
+    }
+
+    /** Of the words that {@link #words} finds. */
+    static double of(List<String> first, List<String> second) {
         if (first.isEmpty() || second.isEmpty()) {
             return 0;
         }
@@ -69,9 +72,13 @@ final class Likeness {
         if (word.equals(other)) {
             return 1;
         }
-        boolean number = word.matches(".*\\d.*") || other.matches(".*\\d.*");
+        boolean number = hasDigit(word) || hasDigit(other) || Math.abs(word.length() - other.length()) > 4;
         double alike = number ? 0 : jaroWinkler(word, other);
         return alike < 0.8 ? 0 : alike;
+    }
+
+    private static boolean hasDigit(String word) {
+        return word.chars().anyMatch(Character::isDigit);
     }
 
     /** Jaro's share of common letters in like order, raised by Winkler for a common beginning. */

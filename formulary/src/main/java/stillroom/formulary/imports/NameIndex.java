@@ -26,12 +26,14 @@ public final class NameIndex {
 
     private static final double WORTH_OFFERING = 0.7;
     private static final int OFFERED = 5;
+    private static final double NOTHING_ELSE = 0.95;
     private static final Pattern STRENGTH = Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*%");
     private static final Pattern PARTS =
             Pattern.compile("\\s+/\\s+|\\s*\\|\\s*|\\s+[-–—]\\s+|\\s*[()\\[\\]]\\s*|\\s*;\\s*|\\s*=\\s*|\\R");
 
     private final MaterialBook book;
     private final Map<String, Material> materials = new HashMap<>();
+    private final Map<String, List<List<String>>> words = new HashMap<>();
     private final Map<String, String> remembered;
     private final Map<String, Set<String>> cards = new HashMap<>();
     private final Map<String, Set<String>> byCas = new HashMap<>();
@@ -66,6 +68,8 @@ public final class NameIndex {
             put(cards, form(substance.inciName()), card.key());
             substance.casNumbers().forEach(cas -> put(byCas, cas, card.key()));
         });
+        String inci = main.map(Substance::inciName).orElse("");
+        words.put(card.key(), List.of(Likeness.words(card.name()), Likeness.words(inci)));
     }
 
     private static void put(Map<String, Set<String>> index, String name, String key) {
@@ -147,8 +151,20 @@ public final class NameIndex {
                 keys.stream().filter(key -> isNamed(names, key)).findFirst();
         Optional<String> strong =
                 keys.stream().filter(key -> hasStrength(names, key)).findFirst();
-        String key = exact.or(() -> strong).orElse(keys.get(0));
-        List<String> others = keys.stream().filter(other -> !other.equals(key)).toList();
+        List<String> pure =
+                keys.stream().filter(key -> share(key) >= NOTHING_ELSE).toList();
+        if (exact.isEmpty() && strong.isEmpty() && pure.size() == 1) {
+            return new Match(
+                    Match.Kind.SAME,
+                    Optional.of(pure.get(0)),
+                    others(keys, pure.get(0)),
+                    "The card that is nothing else.");
+        }
+        String key = exact.or(() -> strong)
+                .orElseGet(() -> keys.stream()
+                        .max(Comparator.comparingDouble(this::share))
+                        .orElse(keys.get(0)));
+        List<String> others = others(keys, key);
         return exact.or(() -> strong).isPresent()
                 ? new Match(Match.Kind.SAME, Optional.of(key), others, "Name and strength are the same.")
                 : new Match(
@@ -156,6 +172,20 @@ public final class NameIndex {
                         Optional.of(key),
                         others,
                         "Several cards are bought for this; say which grade it is.");
+    }
+
+    private static List<String> others(List<String> keys, String key) {
+        return keys.stream().filter(other -> !other.equals(key)).limit(OFFERED).toList();
+    }
+
+    /** Share of what the card is bought for, 0 to 1. */
+    private double share(String key) {
+        return materials.get(key).composition().stream()
+                .filter(part -> part.role() == Constituent.Role.INGREDIENT
+                        && !part.substance().equals(WATER))
+                .mapToDouble(part -> part.massFraction().nominal())
+                .max()
+                .orElse(0);
     }
 
     private boolean isNamed(List<String> names, String key) {
@@ -203,10 +233,10 @@ public final class NameIndex {
     /** Cards that look like these names, likest first, without the one that is chosen. */
     private List<String> similar(List<String> names, String without) {
         record Ranked(String key, double likeness) {}
-        List<String> texts = texts(names);
+        List<List<String>> asked = asked(texts(names));
         List<Ranked> ranked = new ArrayList<>();
         for (Material card : materials.values()) {
-            double likeness = card.key().equals(without) ? 0 : likeness(texts, card.key());
+            double likeness = card.key().equals(without) ? 0 : likenessOfWords(asked, card.key());
             if (likeness >= WORTH_OFFERING) {
                 ranked.add(new Ranked(card.key(), likeness));
             }
@@ -220,16 +250,23 @@ public final class NameIndex {
     }
 
     private double likeness(List<String> texts, String key) {
-        Optional<Material> card = Optional.ofNullable(materials.get(key));
-        if (card.isEmpty()) {
-            return 0;
-        }
-        String inci = main(card.get()).map(Substance::inciName).orElse("");
+        return likenessOfWords(asked(texts), key);
+    }
+
+    private List<List<String>> asked(List<String> texts) {
         return texts.stream()
-                .map(text -> commonNames.getOrDefault(text, text))
-                .mapToDouble(text -> Math.max(Likeness.of(text, card.get().name()), Likeness.of(text, inci)))
-                .max()
-                .orElse(0);
+                .map(text -> Likeness.words(commonNames.getOrDefault(text, text)))
+                .toList();
+    }
+
+    private double likenessOfWords(List<List<String>> asked, String key) {
+        double best = 0;
+        for (List<String> text : asked) {
+            for (List<String> name : words.getOrDefault(key, List.of())) {
+                best = Math.max(best, Likeness.of(text, name));
+            }
+        }
+        return best;
     }
 
     /** The names as they stand, then their parts: "Aqua / Water", "Wasser (Aqua)". */

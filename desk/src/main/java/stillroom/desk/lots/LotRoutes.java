@@ -5,12 +5,17 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import stillroom.desk.sheets.Pdf;
+import stillroom.desk.sheets.Sheets;
 import stillroom.desk.shell.Desk;
+import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Input;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.material.Lot;
+import stillroom.formulary.material.Material;
 import stillroom.formulary.quantity.Grams;
 import stillroom.ledger.lot.LotBook;
 import stillroom.ledger.lot.StockedLot;
@@ -31,6 +36,29 @@ public final class LotRoutes {
         routes.post("/lots/{code}", lots::change);
         routes.post("/lots/{code}/opened", lots::open);
         routes.post("/lots/{code}/count", lots::count);
+        routes.get("/lots/{code}/label.pdf", lots::label);
+    }
+
+    /** The label of the bottle, 62 by 29 mm. */
+    private void label(Context request) {
+        Lot lot = lot(request).lot();
+        QrCode code = QrCode.of(lot.code());
+        LotLabel label = new LotLabel(
+                lot.code(),
+                desk.ledger()
+                        .materials()
+                        .book()
+                        .material(lot.materialKey())
+                        .map(Material::name)
+                        .orElse(lot.materialKey()),
+                Format.day(lot.receivedOn()),
+                lot.expires().map(Format::day).orElse(""),
+                lot.opened().map(Format::day).orElse(""),
+                code.path(),
+                code.size(),
+                desk.ledger().settings().read().demonstration());
+        byte[] file = Pdf.of(desk.pages().render("lots/label.jte", Map.of("page", label)));
+        Sheets.answer(request, file, "lot " + lot.code());
     }
 
     private LotBook book() {

@@ -18,7 +18,7 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import stillroom.desk.shell.Assets;
 
 /** Sets well-formed HTML as a tagged PDF with embedded fonts. Loads nothing from elsewhere. Thread-safe. */
-final class Pdf {
+public final class Pdf {
     static {
         XRLog.setLoggingEnabled(false);
         Logger.getLogger("org.apache.fontbox").setLevel(Level.SEVERE);
@@ -28,7 +28,7 @@ final class Pdf {
     private Pdf() {}
 
     /** The PDF file of a sheet. */
-    static byte[] of(String html) {
+    public static byte[] of(String html) {
         ByteArrayOutputStream file = new ByteArrayOutputStream(64_000);
         try (PDDocument document = new PDDocument()) {
             PdfRendererBuilder builder = new PdfRendererBuilder();

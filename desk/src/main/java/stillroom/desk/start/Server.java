@@ -27,6 +27,7 @@ import stillroom.desk.pictures.PictureRoutes;
 import stillroom.desk.products.ProductRoutes;
 import stillroom.desk.recipes.RecipeRoutes;
 import stillroom.desk.safety.SafetyRoutes;
+import stillroom.desk.scale.ScaleRoutes;
 import stillroom.desk.sheets.SheetRoutes;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Frame.Section;
@@ -76,6 +77,7 @@ public final class Server {
         PlanRoutes.add(routes, desk);
         PremixRoutes.add(routes, desk);
         BenchRoutes.add(routes, desk, timers);
+        ScaleRoutes.add(routes, desk);
         DosingRoutes.add(routes, desk);
         ProductRoutes.add(routes, desk);
         ChemistryRoutes.add(routes, desk);

@@ -12,8 +12,10 @@ import java.util.regex.Pattern;
 import stillroom.desk.shell.Decimals;
 import stillroom.desk.shell.Input;
 import stillroom.formulary.plan.Balance;
+import stillroom.formulary.plan.LiveScale;
 import stillroom.formulary.quantity.Grams;
 import stillroom.science.weighing.Repeatability;
+import stillroom.science.weighing.ScaleLine;
 
 /** A balance as form fields, and back. */
 final class BalanceForm {
@@ -30,6 +32,13 @@ final class BalanceForm {
         fields.put("step", balance.step().toString());
         fields.put("maximum", balance.maximum().toString());
         balance.repeatability().ifPresent(s -> fields.put("repeatability", s.toString()));
+        balance.live().ifPresent(live -> {
+            fields.put("live", "yes");
+            fields.put("pattern", live.pattern());
+            fields.put("moving", live.moving());
+            fields.put("baud", Integer.toString(live.baud()));
+            fields.put("device", live.device());
+        });
         return fields;
     }
 
@@ -50,11 +59,25 @@ final class BalanceForm {
         }
         Optional<Grams> typed = input.grams("repeatability", "Repeatability");
         Optional<Grams> estimated = estimated(input);
+        Optional<LiveScale> live = live(input);
         if (!input.isSound() || step.isEmpty() || maximum.isEmpty()) {
             return Optional.empty();
         }
         Optional<Grams> repeatability = estimated.or(() -> typed).filter(s -> s.signum() > 0);
-        return Optional.of(new Balance(name, step.get(), repeatability, maximum.get()));
+        return Optional.of(new Balance(name, step.get(), repeatability, maximum.get()).with(Optional.empty(), live));
+    }
+
+    private static Optional<LiveScale> live(Input input) {
+        if (!input.has("live")) {
+            return Optional.empty();
+        }
+        String pattern = input.text("pattern").isEmpty() ? ScaleLine.USUAL : input.text("pattern");
+        if (ScaleLine.of(pattern, "").isEmpty()) {
+            return input.refuse(
+                    "pattern", "This pattern cannot be read: it needs a group (?<value>...) for the figure.");
+        }
+        int baud = input.whole("baud", "The speed", 50, 4_000_000).orElse(9600);
+        return Optional.of(new LiveScale(pattern, input.text("moving"), baud, input.text("device")));
     }
 
     private static Optional<Grams> positive(Input input, String field, String what) {

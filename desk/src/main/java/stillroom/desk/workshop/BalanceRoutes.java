@@ -13,6 +13,8 @@ import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Input;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.plan.Balance;
+import stillroom.formulary.plan.BalanceCheck;
+import stillroom.formulary.quantity.Grams;
 import stillroom.ledger.workshop.Equipment;
 
 /** The balances of the workshop, each with a page of its own. */
@@ -30,6 +32,7 @@ final class BalanceRoutes {
         routes.get("/workshop/balances/{position}", balances::ask);
         routes.post("/workshop/balances/{position}", balances::change);
         routes.post("/workshop/balances/{position}/remove", balances::remove);
+        routes.post("/workshop/balances/{position}/check", balances::check);
     }
 
     private Equipment equipment() {
@@ -80,8 +83,53 @@ final class BalanceRoutes {
         if (balance.isEmpty()) {
             desk.pages().showAgain(request, "workshop/balance.jte", page(request.path(), was, input.typed(), ""));
         } else {
-            answer(request, input, stored(index, was, all -> replaced(all, index, balance.get())));
+            answer(
+                    request,
+                    input,
+                    stored(
+                            index,
+                            was,
+                            all -> replaced(
+                                    all,
+                                    index,
+                                    balance.get()
+                                            .with(
+                                                    all.get(index).check(),
+                                                    balance.get().live()))));
         }
+    }
+
+    /** A check with a reference mass; the balance keeps the last one. */
+    private void check(Context request) {
+        int index = index(request);
+        Input input = Input.of(request);
+        Optional<Grams> reference = input.grams("reference", "The reference mass");
+        Optional<Grams> shown = input.grams("shown", "What it showed");
+        if (reference.map(Grams::isZero).orElse(!input.hasProblem("reference"))) {
+            input.refuse("reference", "How much is the reference mass?");
+        }
+        if (shown.isEmpty() && !input.hasProblem("shown")) {
+            input.refuse("shown", "What did the balance show?");
+        }
+        String by = input.required("by", "Who checked");
+        Balance balance = equipment().balances().get(index);
+        if (!input.isSound()) {
+            Typed fields = new Typed(BalanceForm.fields(balance), List.of());
+            request.status(422);
+            request.html(desk.pages()
+                    .render(
+                            "workshop/balance.jte",
+                            page(
+                                    "/workshop/balances/" + (index + 1),
+                                    balance.name(),
+                                    fields,
+                                    "",
+                                    input.typed(),
+                                    "Balance " + balance.name())));
+            return;
+        }
+        BalanceCheck done = new BalanceCheck(desk.today(), reference.orElseThrow(), shown.orElseThrow(), by);
+        answer(request, input, stored(index, balance.name(), all -> replaced(all, index, balance.checked(done))));
     }
 
     private void remove(Context request) {
@@ -135,6 +183,22 @@ final class BalanceRoutes {
 
     private BalancePage page(String path, String was, Typed typed, String conflict) {
         String title = was.isEmpty() ? "New balance" : "Balance " + was;
-        return new BalancePage(desk.frame(title, Section.WORKSHOP), path, was, typed, conflict);
+        return page(path, was, typed, conflict, Typed.NOTHING, title);
+    }
+
+    private BalancePage page(String path, String was, Typed typed, String conflict, Typed checking, String title) {
+        Optional<Balance> balance = equipment().balances().stream()
+                .filter(one -> one.name().equals(was))
+                .findFirst();
+        return new BalancePage(
+                desk.frame(title, Section.WORKSHOP),
+                path,
+                was,
+                typed,
+                conflict,
+                balance.map(LeastWeights::of).orElse(List.of()),
+                balance.flatMap(one -> one.check().map(check -> LeastWeights.check(one, check)))
+                        .orElse(""),
+                checking);
     }
 }

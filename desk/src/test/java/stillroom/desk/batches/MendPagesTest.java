@@ -252,4 +252,40 @@ class MendPagesTest {
         assertThat(begun.location()).matches("/batches/\\d+/bench\\?did=planned");
         assertThat(Optional.of(bench.log(batch).get(0).event())).containsInstanceOf(BatchEvent.Planned.class);
     }
+
+    @Test
+    void aWrongOrExpiredBottleIsStoppedBeforeItIsPoured() {
+        String wrong = screen("?do=weigh&vessel=Kettle&line=l2&scan=O-1");
+        assertThat(wrong)
+                .contains("Stop: lot O-1 is Sunflower oil", "Nothing is poured until the right bottle is in hand")
+                .doesNotContain("Poured, as the balance shows it");
+        assertThat(screen("?do=weigh&vessel=Kettle&line=l2&scan=XYZ")).contains("Stop: no lot XYZ");
+        assertThat(screen("?do=weigh&vessel=Kettle&line=l2&scan=G-old"))
+                .contains("Stop: lot G-old expired on", "Why this lot is used all the same")
+                .contains("value=\"G-old\" data-doubt=\"expired\" selected");
+        assertThat(screen("?do=weigh&vessel=Kettle&line=l2&scan=G-late"))
+                .contains("Lot G-late is right; lot G-soon expires sooner.");
+        assertThat(act(
+                                "act",
+                                "weigh",
+                                "vessel",
+                                "Kettle",
+                                "line",
+                                "l2",
+                                "mass",
+                                "25",
+                                "lot",
+                                "G-old",
+                                "balance",
+                                "Kitchen scale")
+                        .status())
+                .isEqualTo(422);
+    }
+
+    @Test
+    void theBottlesLabelIsPrinted() {
+        Answer label = bench.get("/lots/G-soon/label.pdf");
+        assertThat(label.status()).isEqualTo(200);
+        assertThat(label.body()).startsWith("%PDF");
+    }
 }

@@ -132,7 +132,13 @@ final class BenchView {
     private Panel panel() {
         Panel panel = new Panels(work, actions, wish, meanwhile).panel();
         String dose = dose();
-        return panel instanceof Panel.Weigh weigh && !dose.isEmpty() ? weigh.dosed(dose, input.text("lot")) : panel;
+        if (!(panel instanceof Panel.Weigh weigh)) {
+            return panel;
+        }
+        Panel.Weigh dosed = dose.isEmpty() ? weigh : weigh.dosed(dose, input.text("lot"));
+        return input.text("scan").isEmpty()
+                ? dosed
+                : dosed.scanned(Scan.of(work, input.text("scan"), weigh.materialKey()));
     }
 
     private String dose() {

@@ -16,6 +16,8 @@ public sealed interface Panel {
      * @param target none for corrections and free-hand work
      * @param dose what a titration asks for now [g], as shown; empty for nothing
      * @param standing the last pH and where it should be, for what moves it; else empty
+     * @param scan what was scanned last
+     * @param live balances whose line is read
      */
     record Weigh(
             String title,
@@ -31,9 +33,12 @@ public sealed interface Panel {
             String balance,
             String meanwhile,
             String dose,
-            String standing)
+            String standing,
+            Scan scan,
+            List<Live> live)
             implements Panel {
         public Weigh {
+            live = List.copyOf(live);
             cautions = List.copyOf(cautions);
             lots = List.copyOf(lots);
             balances = List.copyOf(balances);
@@ -56,7 +61,31 @@ public sealed interface Panel {
                     balance,
                     meanwhile,
                     grams,
-                    standing);
+                    standing,
+                    scan,
+                    live);
+        }
+
+        /** The same after a lot was scanned. */
+        Weigh scanned(Scan other) {
+            boolean takes = other.kind() == Scan.Kind.RIGHT || other.kind() == Scan.Kind.DOUBTFUL;
+            return new Weigh(
+                    title,
+                    materialKey,
+                    name,
+                    inci,
+                    cautions,
+                    purpose,
+                    target,
+                    lots,
+                    takes ? other.code() : lot,
+                    balances,
+                    balance,
+                    meanwhile,
+                    dose,
+                    standing,
+                    other,
+                    live);
         }
     }
 
@@ -317,6 +346,13 @@ public sealed interface Panel {
             ways = List.copyOf(ways);
         }
     }
+
+    /**
+     * A balance whose line is read.
+     *
+     * @param here whether the line is one of the computer where the program runs
+     */
+    record Live(String balance, boolean here, int baud) {}
 
     /** One lot to pour from. */
     record LotChoice(String code, String words, String doubt) {}

@@ -49,7 +49,9 @@ final class Weighing {
                 line.balance(),
                 meanwhile,
                 "",
-                "");
+                "",
+                Scan.NOTHING,
+                live());
     }
 
     Panel.Weigh free(String key, Purpose purpose, String meanwhile) {
@@ -68,7 +70,9 @@ final class Weighing {
                 lastBalance(),
                 meanwhile,
                 "",
-                Purposes.movesPh(purpose) ? PhWords.standing(work) : "");
+                Purposes.movesPh(purpose) ? PhWords.standing(work) : "",
+                Scan.NOTHING,
+                live());
     }
 
     Panel.Settle over(PlannedLine line) {
@@ -130,6 +134,14 @@ final class Weighing {
         balances.forEach(balance -> choices.add(new Choice(
                 balance.name(), balance.name() + " · " + balance.step() + " g steps, to " + balance.maximum() + " g")));
         return choices;
+    }
+
+    private List<Panel.Live> live() {
+        return balances.stream()
+                .flatMap(balance -> balance.live().stream()
+                        .map(line ->
+                                new Panel.Live(balance.name(), !line.device().isEmpty(), line.baud())))
+                .toList();
     }
 
     private String lastBalance() {

@@ -1,5 +1,8 @@
 // The bench: the deviation moves while one types, a doubtful lot says so, and the next field to fill has the focus.
 
+import { offerCamera } from './scan.js';
+import { offerLive } from './live.js';
+
 function read(text) {
   const plain = text.trim().replace(',', '.').replace('\u2212', '-');
   return /^-?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : null;
@@ -56,6 +59,8 @@ function doubt(select) {
 }
 
 function settle() {
+  offerCamera();
+  offerLive();
   const wrong = document.querySelector('#act [aria-invalid="true"]');
   const first = wrong || document.querySelector('#act [data-first]');
   if (first) {

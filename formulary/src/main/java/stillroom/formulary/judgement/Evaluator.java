@@ -9,6 +9,7 @@ import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.evaluation.PreservativeState;
 import stillroom.formulary.evaluation.Preserving;
 import stillroom.formulary.evaluation.Subject;
+import stillroom.formulary.evaluation.Surface;
 import stillroom.formulary.judgement.craft.CraftChecks;
 import stillroom.formulary.judgement.law.LawChecks;
 import stillroom.formulary.judgement.pot.Check;
@@ -17,6 +18,7 @@ import stillroom.formulary.judgement.pot.PriceBook;
 import stillroom.formulary.judgement.preservation.Keeping;
 import stillroom.formulary.judgement.preservation.Preservation;
 import stillroom.formulary.judgement.preservation.PreservationFindings;
+import stillroom.formulary.judgement.surface.SurfaceWork;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.quantity.Interval;
 import stillroom.formulary.rule.RuleBook;
@@ -78,5 +80,10 @@ public final class Evaluator {
      */
     public Preserving preserving(Subject subject, MaterialBook book, LocalDate asOf, Interval span, double step) {
         return Keeping.of(Pot.open(subject, book, PriceBook.ofCards(book), rules, asOf), span, step);
+    }
+
+    /** Surfactants, phases, HLB and net charge. */
+    public Surface surface(Subject subject, MaterialBook book, LocalDate asOf) {
+        return SurfaceWork.of(Pot.open(subject, book, PriceBook.ofCards(book), rules, asOf));
     }
 }

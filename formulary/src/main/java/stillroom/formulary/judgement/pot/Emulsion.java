@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import stillroom.formulary.evaluation.Figure;
+import stillroom.formulary.evaluation.Outcome;
 import stillroom.formulary.material.ChargeClass;
 import stillroom.formulary.material.Substance;
 import stillroom.formulary.quantity.Interval;
@@ -15,6 +16,9 @@ import stillroom.formulary.quantity.Interval;
  * or a non-ionic one without a figure takes part, there is none. Source: Griffin 1949, 1954 (from memory).
  */
 public final class Emulsion {
+    /** Share of the oil phase without a figure above which the mean of the others says nothing. */
+    private static final double MOST_UNKNOWN = 1.0 / 3;
+
     private static final List<String> OIL_TAGS = List.of("oil", "butter", "wax", "silicone");
 
     private Emulsion() {}
@@ -27,32 +31,85 @@ public final class Emulsion {
     }
 
     static Optional<Figure> hlb(List<Share> shares) {
-        List<Share> emulsifiers = shares.stream()
+        return hlbOrWhy(shares).match(Optional::of, because -> Optional.empty());
+    }
+
+    static Optional<Figure> requiredHlb(List<Share> shares) {
+        return requiredHlbOrWhy(shares).match(Optional::of, because -> Optional.empty());
+    }
+
+    /** What stands between oil and water on purpose: emulsifiers and surfactants. */
+    public static List<Share> between(List<Share> shares) {
+        return shares.stream()
                 .filter(share -> share.isIngredient()
                         && (share.is("emulsifier")
                                 || share.substance().map(Substance::surfactant).orElse(false)))
                 .toList();
-        boolean applies = !emulsifiers.isEmpty()
-                && emulsifiers.stream()
-                        .allMatch(share -> share.hasCharge(ChargeClass.NONIONIC)
-                                && share.substance().flatMap(Substance::hlb).isPresent());
-        return applies
-                ? mean("HLB of the emulsifiers", emulsifiers, Substance::hlb, "mass mean of the emulsifiers' HLB")
-                : Optional.empty();
     }
 
-    static Optional<Figure> requiredHlb(List<Share> shares) {
-        List<Share> oils = shares.stream()
+    /** Griffin's HLB of one, where it applies. */
+    public static Optional<Interval> hlbOf(Share share) {
+        return share.hasCharge(ChargeClass.NONIONIC) ? share.substance().flatMap(Substance::hlb) : Optional.empty();
+    }
+
+    /** Why a substance has no HLB. */
+    public static String whyNoHlb(Substance substance) {
+        return switch (substance.charge()) {
+            case ANIONIC, CATIONIC -> "it is ionic";
+            case AMPHOTERIC -> "it is amphoteric";
+            case NONE, NONIONIC ->
+                substance.is("polymer") ? "it is a polymer" : "no figure by Griffin's way is recorded";
+        };
+    }
+
+    /** HLB of the emulsifiers together, or why it does not apply. */
+    public static Outcome<Figure> hlbOrWhy(List<Share> shares) {
+        List<Share> emulsifiers = between(shares);
+        if (emulsifiers.isEmpty()) {
+            return Outcome.notKnown("does not apply: there is no emulsifier");
+        }
+        Optional<Share> stranger =
+                emulsifiers.stream().filter(share -> hlbOf(share).isEmpty()).findFirst();
+        return stranger.<Outcome<Figure>>map(share -> Outcome.notKnown("does not apply: of " + share.name() + ", "
+                        + share.substance().map(Emulsion::whyNoHlb).orElse("nothing is recorded")))
+                .orElseGet(() -> mean(
+                                "HLB of the emulsifiers",
+                                emulsifiers,
+                                Substance::hlb,
+                                "mass mean of the emulsifiers' HLB")
+                        .<Outcome<Figure>>map(Outcome::known)
+                        .orElseGet(() -> Outcome.notKnown("does not apply: the emulsifiers are at 0 %")));
+    }
+
+    /** Required HLB of the oils, or why it is not known; oils without a figure are named. */
+    public static Outcome<Figure> requiredHlbOrWhy(List<Share> shares) {
+        List<Share> known = shares.stream()
                 .filter(share ->
                         share.substance().flatMap(Substance::requiredHlb).isPresent())
                 .toList();
-        return oils.isEmpty()
-                ? Optional.empty()
-                : mean(
+        List<Share> bare = oils(shares).stream()
+                .filter(share -> !known.contains(share) && share.nominal() > 0)
+                .toList();
+        if (known.isEmpty()) {
+            return Outcome.notKnown(
+                    bare.isEmpty()
+                            ? "there is no oil phase"
+                            : "no figure is recorded for " + Words.list(Pot.names(bare)));
+        }
+        double all = Pot.sum(known) + Pot.sum(bare);
+        if (Pot.sum(bare) > MOST_UNKNOWN * all) {
+            return Outcome.notKnown("no figure is recorded for " + Words.list(Pot.names(bare)) + ", "
+                    + Words.percent(Pot.sum(bare) / all) + " of the oil phase");
+        }
+        String without =
+                bare.isEmpty() ? "" : "; without " + Words.list(Pot.names(bare)) + ", of which none is recorded";
+        return mean(
                         "Required HLB of the oils",
-                        oils,
+                        known,
                         Substance::requiredHlb,
-                        "mass mean of the oils' required HLB for oil in water; a rule of thumb");
+                        "mass mean of the oils' required HLB for oil in water; a rule of thumb" + without)
+                .<Outcome<Figure>>map(Outcome::known)
+                .orElseGet(() -> Outcome.notKnown("the oils are at 0 %"));
     }
 
     /**

@@ -4,6 +4,7 @@ import java.util.Map;
 import stillroom.formulary.evaluation.Evaluation;
 import stillroom.formulary.evaluation.Preserving;
 import stillroom.formulary.evaluation.Subject;
+import stillroom.formulary.evaluation.Surface;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.judgement.Evaluator;
 import stillroom.formulary.judgement.claim.ClaimsGate;
@@ -50,6 +51,11 @@ public final class Judgement {
     /** What keeps a subject, at its pH and over a span of pH. */
     public static Preserving preserving(Desk desk, Subject subject, MaterialBook book, Interval span, double step) {
         return Tables.EVALUATOR.preserving(subject, book, desk.today(), span, step);
+    }
+
+    /** Surfactants, phases, HLB and net charge of a subject. */
+    public static Surface surface(Desk desk, Subject subject, MaterialBook book) {
+        return Tables.EVALUATOR.surface(subject, book, desk.today());
     }
 
     /** What the claims gate says of a brief. */

@@ -4,14 +4,15 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillroom.desk.batches.BatchWork;
 import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Frame.Section;
+import stillroom.desk.shell.Judgement;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.batch.Batch;
-import stillroom.formulary.batch.BatchState;
 import stillroom.formulary.label.Durability;
 import stillroom.formulary.label.Label;
 import stillroom.formulary.label.LetterHeights;
@@ -42,7 +43,8 @@ final class LabelPages {
                 .orElse(page);
     }
 
-    static LabelPage ofBatch(Desk desk, Context request, LabelView view, Batch batch, BatchState state) {
+    static LabelPage ofBatch(Desk desk, Context request, LabelView view, Batch batch) {
+        BatchWork work = BatchWork.of(desk, batch.id());
         String about = view.product().name() + ", batch " + batch.code();
         String version = "/products/" + view.product().id() + "/versions/"
                 + view.version().number();
@@ -56,7 +58,7 @@ final class LabelPages {
                 version,
                 stored,
                 view.label(batch.code()),
-                view.differences(state));
+                view.differences(work.state(), work.madeBook().book()));
         return page.forBatch(batch, "/batches/" + batch.id() + "/label.pdf");
     }
 
@@ -103,7 +105,7 @@ final class LabelPages {
     }
 
     private static String smallestLetters(Label label) {
-        LetterHeights heights = LetterHeights.load();
+        LetterHeights heights = Judgement.letterHeights();
         Optional<LetterHeights.Height> content =
                 NetContent.figure(label.netContent()).flatMap(figure -> heights.ofContent(label.market(), figure));
         Optional<LetterHeights.Height> list = heights.ofIngredients(label.market());

@@ -51,20 +51,29 @@ public final class LabelView {
     }
 
     /** The label that a batch would get from what was really made. */
-    Label label(BatchState state, String batchCode) {
+    private Label label(BatchState state, MaterialBook madeBook) {
         AsMade made = AsMade.of(state, version.formula(), book);
-        return Judgement.label(desk, made.subject(product.brief(), version.formula(), state), book, input(batchCode));
+        return Judgement.label(desk, made.subject(product.brief(), version.formula(), state), madeBook, input(""));
     }
 
-    /** How the label of what was made departs from the version's, one sentence each; empty where it fits. */
-    public List<String> differences(BatchState state) {
-        LabelDifference difference = LabelDifference.between(label(""), label(state, ""));
-        List<String> sentences = new ArrayList<>();
-        difference.missing().forEach(name -> sentences.add(name + " is in the batch and not on the label"));
-        difference.surplus().forEach(name -> sentences.add(name + " is on the label and not in the batch"));
-        difference.order().forEach(pair -> sentences.add("the order should be " + pair));
-        difference.warnings().forEach(key -> sentences.add("the warning \"" + key + "\" is missing"));
-        return sentences;
+    /**
+     * How the label of what was made departs from the version's, one sentence each; empty where it fits.
+     *
+     * @param madeBook the cards as the lots that were used are, by their certificates
+     */
+    public List<String> differences(BatchState state, MaterialBook madeBook) {
+        return LabelDifference.between(label(""), label(state, madeBook)).sentences();
+    }
+
+    /** All that keeps the label of a batch from being printed and stuck on: what it lacks, and how it departs. */
+    public List<String> open(BatchState state, String batchCode, MaterialBook madeBook) {
+        List<String> missing = input(batchCode).missing();
+        List<String> open = new ArrayList<>();
+        if (!missing.isEmpty()) {
+            open.add("it lacks " + String.join(", ", missing));
+        }
+        open.addAll(differences(state, madeBook));
+        return open;
     }
 
     /** All that stands on the label besides the formula, with the workshop's responsible person and a batch code. */

@@ -5,14 +5,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import stillroom.desk.shell.Input;
+import stillroom.desk.shell.PriceReader;
 import stillroom.formulary.material.Certificate;
 import stillroom.formulary.material.Lot;
 import stillroom.formulary.material.Strength;
 import stillroom.formulary.quantity.Grams;
-import stillroom.formulary.quantity.Money;
 import stillroom.formulary.quantity.Percent;
 import stillroom.formulary.quantity.PercentRange;
-import stillroom.formulary.quantity.Price;
 
 /** Reads a lot from its forms. What cannot be taken is noted in the input, all of it at once. */
 record LotReader(Input input) {
@@ -40,7 +39,7 @@ record LotReader(Input input) {
                         receivedOn.orElse(today),
                         input.day("opened", "The day of opening"),
                         input.day("expires", "The best-before day"),
-                        price(),
+                        PriceReader.price(input),
                         held ? Lot.State.QUARANTINE : Lot.State.RELEASED,
                         isWater ? waterNote() : input.text("note"))
                 .with(certificate(Optional.empty()), input.day("retest", "The day of the retest"));
@@ -59,7 +58,7 @@ record LotReader(Input input) {
                         lot.receivedOn(),
                         input.day("opened", "The day of opening"),
                         input.day("expires", "The best-before day"),
-                        price(),
+                        PriceReader.price(input),
                         input.choice("state", "State", Lot.State.class).orElse(lot.state()),
                         input.text("note"))
                 .with(certificate(lot.certificate()), input.day("retest", "The day of the retest"));
@@ -113,20 +112,6 @@ record LotReader(Input input) {
                 same ? before.map(Certificate::composition).orElse(List.of()) : List.of(),
                 input.text("certificate"));
         return read.isBlank() ? Optional.empty() : Optional.of(read);
-    }
-
-    private Optional<Price> price() {
-        Optional<Money> paid = input.money("paid", "Price");
-        Optional<Grams> amount = input.grams("paid-grams", "Amount");
-        if (paid.isPresent() && amount.map(Grams::isZero).orElse(true) && !input.hasProblem("paid-grams")) {
-            return input.refuse("paid-grams", "For how many grams was this paid?");
-        }
-        if (amount.isPresent() && paid.isEmpty() && !input.hasProblem("paid")) {
-            return input.refuse("paid", "What was paid for this amount is missing.");
-        }
-        return paid.isPresent() && amount.isPresent()
-                ? Optional.of(new Price(paid.get(), amount.get()))
-                : Optional.empty();
     }
 
     /** What is known of a water lot stands in words in front of its note, so that it is read wherever the lot is. */

@@ -7,17 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillroom.desk.shell.Input;
+import stillroom.desk.shell.PriceReader;
 import stillroom.formulary.material.Constituent;
 import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.Strength;
 import stillroom.formulary.material.Substance;
-import stillroom.formulary.quantity.Grams;
 import stillroom.formulary.quantity.Interval;
-import stillroom.formulary.quantity.Money;
 import stillroom.formulary.quantity.Percent;
 import stillroom.formulary.quantity.PercentRange;
-import stillroom.formulary.quantity.Price;
 
 /** Reads a card from its form. What cannot be taken is noted in the input, all of it at once. */
 final class CardReader {
@@ -67,7 +65,7 @@ final class CardReader {
                 input.lines("cautions"),
                 input.text("grade"),
                 input.text("supplier"),
-                price(),
+                PriceReader.price(input),
                 input.text("note"),
                 input.number("natural-origin", "Natural origin index", "0", "1"),
                 sources());
@@ -139,20 +137,6 @@ final class CardReader {
         return from > to
                 ? input.refuse(field + "-high", "The upper end lies below the lower one.")
                 : Optional.of(new Interval(from, to));
-    }
-
-    private Optional<Price> price() {
-        Optional<Money> paid = input.money("paid", "Price");
-        Optional<Grams> amount = input.grams("paid-grams", "Amount");
-        if (paid.isPresent() && amount.map(Grams::isZero).orElse(true) && !input.hasProblem("paid-grams")) {
-            return input.refuse("paid-grams", "For how many grams was this paid?");
-        }
-        if (amount.isPresent() && paid.isEmpty() && !input.hasProblem("paid")) {
-            return input.refuse("paid", "What was paid for this amount is missing.");
-        }
-        return paid.isPresent() && amount.isPresent()
-                ? Optional.of(new Price(paid.get(), amount.get()))
-                : Optional.empty();
     }
 
     private Map<String, String> sources() {

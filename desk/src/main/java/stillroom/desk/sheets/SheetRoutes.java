@@ -9,10 +9,10 @@ import stillroom.desk.labels.LabelRoutes;
 import stillroom.desk.labels.LabelView;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Format;
+import stillroom.desk.shell.Judgement;
 import stillroom.desk.trace.Impact;
 import stillroom.desk.trace.TraceRoutes;
 import stillroom.formulary.batch.Batch;
-import stillroom.formulary.label.LetterHeights;
 import stillroom.ledger.workshop.Workshop;
 
 /** The printed sheets, as PDF files. */
@@ -60,7 +60,7 @@ public final class SheetRoutes {
 
     private static void label(Desk desk, Context request, LabelView view, String batchCode) {
         boolean demonstration = desk.ledger().settings().read().demonstration();
-        byte[] file = new LabelSetter(desk.pages(), LetterHeights.load())
+        byte[] file = new LabelSetter(desk.pages(), Judgement.letterHeights())
                 .set(view.label(batchCode), view.sheet(), demonstration)
                 .orElseThrow(() -> new BadRequestResponse("This text does not fit on "
                         + view.sheet().widthMillimetres() + " by "

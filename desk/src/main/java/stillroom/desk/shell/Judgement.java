@@ -12,6 +12,7 @@ import stillroom.formulary.judgement.law.LineLimits;
 import stillroom.formulary.label.Label;
 import stillroom.formulary.label.LabelInput;
 import stillroom.formulary.label.Labels;
+import stillroom.formulary.label.LetterHeights;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.quantity.Interval;
 import stillroom.formulary.quantity.PercentRange;
@@ -26,6 +27,7 @@ public final class Judgement {
         static final Evaluator EVALUATOR = Evaluator.standard();
         static final ClaimsGate GATE = new ClaimsGate(EVALUATOR.rules());
         static final Labels LABELS = new Labels(EVALUATOR.rules());
+        static final LetterHeights HEIGHTS = LetterHeights.load();
     }
 
     /** Judges with the cards as they stand now. */
@@ -41,6 +43,11 @@ public final class Judgement {
     /** Between which percentages a plan may round the lines of a subject, for those that something limits. */
     public static Map<String, PercentRange> limits(Desk desk, Subject subject, MaterialBook book) {
         return LineLimits.of(subject, book, Tables.EVALUATOR.rules(), desk.today());
+    }
+
+    /** How small letters on a label may be. */
+    public static LetterHeights letterHeights() {
+        return Tables.HEIGHTS;
     }
 
     /** All that is on record of the law. */

@@ -28,6 +28,16 @@ public record LabelDifference(List<String> missing, List<String> surplus, List<S
         return missing.isEmpty() && surplus.isEmpty() && order.isEmpty() && warnings.isEmpty();
     }
 
+    /** One sentence without its stop for each departure; empty where what was made fits the label. */
+    public List<String> sentences() {
+        List<String> sentences = new ArrayList<>();
+        missing.forEach(name -> sentences.add(name + " is in the batch and not on the label"));
+        surplus.forEach(name -> sentences.add(name + " is on the label and not in the batch"));
+        order.forEach(pair -> sentences.add("the order should be " + pair));
+        warnings.forEach(key -> sentences.add("the warning \"" + key + "\" is missing"));
+        return sentences;
+    }
+
     /** Holds the printed label of a version against the label that what was made would get. */
     public static LabelDifference between(Label printed, Label made) {
         Set<String> onLabel = names(printed);

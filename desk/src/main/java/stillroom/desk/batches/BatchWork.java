@@ -7,8 +7,11 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stillroom.desk.shell.Desk;
 import stillroom.formulary.batch.AsMade;
+import stillroom.desk.shell.ToolShed;
 import stillroom.formulary.batch.Batch;
 import stillroom.formulary.batch.BatchState;
+import stillroom.formulary.batch.Hold;
+import stillroom.formulary.batch.Holds;
 import stillroom.formulary.batch.LogEntry;
 import stillroom.formulary.batch.MadeBook;
 import stillroom.formulary.batch.MadeLot;
@@ -111,6 +114,11 @@ public record BatchWork(
                         state.pours().stream().map(pour -> pour.event().materialKey()))
                 .distinct()
                 .toList();
+    }
+
+    /** How long each phase, the bulk and what was not yet preserved stood, by the workshop's limits. */
+    public List<Hold> holds() {
+        return Holds.of(log, state, new ToolShed(desk).limits(), book, desk.now());
     }
 
     public Who who() {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import stillroom.desk.shell.Input;
+import stillroom.desk.shell.ToolShed;
 import stillroom.formulary.Problem;
 import stillroom.formulary.batch.BatchEvent;
 import stillroom.formulary.batch.BatchEvent.Poured;
@@ -122,7 +123,8 @@ public final class LogPost {
                 work.desk().ledger().equipment().balances(),
                 lots,
                 work.book(),
-                work.desk().today());
+                work.desk().today(),
+                new ToolShed(work.desk()).standings());
     }
 
     /** Two tablets may weigh the same line: what the other wrote is shown before this is written as well. */

@@ -37,6 +37,7 @@ import stillroom.desk.shell.Workspace;
 import stillroom.desk.today.TodayRoutes;
 import stillroom.desk.trace.TraceRoutes;
 import stillroom.desk.workshop.WorkshopRoutes;
+import stillroom.desk.workshop.vessels.VesselsRoutes;
 
 /** The web server of one workshop, on this computer only. */
 public final class Server {
@@ -86,6 +87,7 @@ public final class Server {
         MadeRoutes.add(routes, desk);
         FillRoutes.add(routes, desk);
         UnitsRoutes.add(routes, desk);
+        VesselsRoutes.add(routes, desk);
         TraceRoutes.add(routes, desk);
         PatternRoutes.add(routes, desk);
         LabelRoutes.add(routes, desk);

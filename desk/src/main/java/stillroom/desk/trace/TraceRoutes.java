@@ -114,6 +114,7 @@ public final class TraceRoutes {
                         lot.expires(),
                         lot.price(),
                         Lot.State.QUARANTINE,
-                        lot.note())));
+                        lot.note())
+                .with(lot.certificate(), lot.retest())));
     }
 }

@@ -121,7 +121,7 @@ class DemonstrationTest {
         Product product = ledger().products().product(row.batch().productId()).orElseThrow();
         MaterialBook book = ledger().materials().book(version.cards());
         AsMade made = AsMade.of(state(row), version.formula(), book);
-        assertThat(ReleaseGate.of(state(row), made, version.formula(), product.brief(), List.of()))
+        assertThat(ReleaseGate.of(state(row), made, version.formula(), product.brief(), List.of(), List.of()))
                 .hasSizeGreaterThan(4)
                 .allSatisfy(gate -> assertThat(gate.met()).as(gate.says()).isTrue());
         assertThat(Evaluator.standard()

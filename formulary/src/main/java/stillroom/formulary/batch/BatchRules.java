@@ -72,6 +72,7 @@ public final class BatchRules implements BatchEventCases<List<Problem>> {
     public List<Problem> vesselReady(BatchEvent.VesselReady event) {
         List<Problem> problems = work();
         problems.addAll(vessels.ready(event));
+        problems.addAll(VesselRules.sanitised(event, facts));
         return problems;
     }
 

@@ -3,6 +3,7 @@ package stillroom.formulary.batch;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import stillroom.formulary.hygiene.Standing;
 import stillroom.formulary.material.Lot;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.plan.Balance;
@@ -13,11 +14,25 @@ import stillroom.formulary.plan.Balance;
  * @param lots all lots of the workshop, whatever their state
  * @param book the cards of what may be poured
  * @param today the day on which lots are judged expired
+ * @param vessels how clean the vessels are that the workshop has on its list
  */
-public record BenchFacts(List<Balance> balances, List<Lot> lots, MaterialBook book, LocalDate today) {
+public record BenchFacts(
+        List<Balance> balances, List<Lot> lots, MaterialBook book, LocalDate today, List<Standing> vessels) {
     public BenchFacts {
         balances = List.copyOf(balances);
         lots = List.copyOf(lots);
+        vessels = List.copyOf(vessels);
+    }
+
+    public BenchFacts(List<Balance> balances, List<Lot> lots, MaterialBook book, LocalDate today) {
+        this(balances, lots, book, today, List.of());
+    }
+
+    /** How clean a vessel is; none where it is not on the workshop's list. */
+    Optional<Standing> standing(String vessel) {
+        return vessels.stream()
+                .filter(one -> one.tool().name().equalsIgnoreCase(vessel.strip()))
+                .findFirst();
     }
 
     Optional<Balance> balance(String name) {

@@ -18,6 +18,7 @@ record PourRules(BatchState state, BenchFacts facts, VesselRules vessels) {
         problems.addAll(mass(event));
         problems.addAll(line(event));
         problems.addAll(heat(event));
+        problems.addAll(clean(event));
         event.lot().ifPresent(code -> problems.addAll(lot(event, code)));
         return problems;
     }
@@ -76,6 +77,26 @@ record PourRules(BatchState state, BenchFacts facts, VesselRules vessels) {
                         "Only " + VesselRules.shown(held) + " g of it is in " + event.vessel()
                                 + "; more cannot be taken back."))
                 : List.of();
+    }
+
+    /** The first pour into a vessel whose sanitising has run out since it was made ready. */
+    private List<Problem> clean(BatchEvent.Poured event) {
+        Optional<Vessel> vessel = state.vessel(event.vessel());
+        boolean first = vessel.filter(one ->
+                        one.mixture().contents().isEmpty() && one.asItIs().isEmpty())
+                .isPresent();
+        if (!first || !event.note().isBlank()) {
+            return List.of();
+        }
+        return facts
+                .standing(event.vessel())
+                .filter(standing -> !standing.sanitised())
+                .map(standing -> new Problem(
+                        "note",
+                        VesselRules.notSanitised(standing)
+                                + " Make it ready again, or say here why it is used as it is."))
+                .stream()
+                .toList();
     }
 
     private List<Problem> heat(BatchEvent.Poured event) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stillroom.formulary.Problem;
+import stillroom.formulary.concern.Concern;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.ReadingKind;
@@ -28,14 +29,22 @@ public record ReleaseGate(String name, boolean met, String says) {
     /**
      * All gates of a batch.
      *
+     * @param holds how long everything stood
      * @param labelOpen what the label lacks and where this batch's would differ from the version's; empty where it was
      *     checked, is complete and agrees
      */
     public static List<ReleaseGate> of(
-            BatchState state, AsMade made, Formula formula, Brief brief, List<String> labelOpen) {
+            BatchState state, AsMade made, Formula formula, Brief brief, List<String> labelOpen, List<Hold> holds) {
         List<ReleaseGate> gates = new ArrayList<>();
         brief.phBand().ifPresent(band -> gates.add(ph(state, band)));
+        gates.add(results(state));
         gates.add(deviations(state, made));
+        gates.add(listed(
+                "holds",
+                unexplained(state, holds),
+                "Nothing stood longer than it may, or the reason is given.",
+                "Stood too long, no reason given"));
+        content(state).ifPresent(gates::add);
         gates.add(steps(state, formula));
         gates.add(listed("label", labelOpen, "The label is complete and fits this batch.", "The label is open"));
         gates.add(loss(Yield.of(state)));
@@ -123,12 +132,52 @@ public record ReleaseGate(String name, boolean met, String says) {
                         .orElse("Nothing was weighed in."));
     }
 
+    private static ReleaseGate results(BatchState state) {
+        List<String> open = state.concerns().stops(Concern.Stop.AWAIT).stream()
+                .map(stop -> stop.concern().reason())
+                .toList();
+        return listed("results", open, "No result is awaited.", "Still awaited");
+    }
+
+    /** Overruns whose reason nobody gave. */
+    private static List<String> unexplained(BatchState state, List<Hold> holds) {
+        return holds.stream()
+                .filter(hold -> hold.over() && !state.concerns().explained().containsKey(hold.name()))
+                .map(Hold::says)
+                .toList();
+    }
+
+    /** The last fill check, where containers were weighed one by one. */
+    private static Optional<ReleaseGate> content(BatchState state) {
+        return state.concerns().fillChecks().stream()
+                .reduce((earlier, later) -> later)
+                .map(entry -> {
+                    FillCheck check = FillCheck.of(
+                            entry.concern().nominal(),
+                            entry.concern().net(),
+                            entry.concern().tareDeviation());
+                    return listed(
+                            "content",
+                            check.passes() ? List.of() : check.says(),
+                            "The containers weighed hold what is declared.",
+                            "Content");
+                });
+    }
+
     private static ReleaseGate clean(BatchState state) {
         List<String> open = state.vessels().stream()
-                .filter(vessel -> vessel.clean().isBlank())
+                .filter(vessel -> vessel.clean().isBlank() && vessel.asItIs().isEmpty())
                 .map(Vessel::name)
                 .toList();
-        return listed("clean", open, "Every vessel's cleaning is noted.", "No cleaning noted for");
+        List<String> reasons = state.vessels().stream()
+                .flatMap(vessel -> vessel.asItIs().stream().map(why -> vessel.name() + ", because " + why))
+                .toList();
+        String good = "Every vessel's cleaning is noted.";
+        return listed(
+                "clean",
+                open,
+                reasons.isEmpty() ? good : good + " Used without sanitising: " + String.join("; ", reasons) + ".",
+                "No cleaning noted for");
     }
 
     private static List<String> missing(BatchState state) {

@@ -11,6 +11,7 @@ import stillroom.formulary.quantity.Grams;
  * @param phases ids of the phases meant for it
  * @param celsius temperature last seen [degrees Celsius]
  * @param combinedInto the vessel into which it was emptied
+ * @param asItIs why it is used though it was not sanitised
  */
 public record Vessel(
         String name,
@@ -20,7 +21,8 @@ public record Vessel(
         List<String> phases,
         Mixture mixture,
         Optional<Double> celsius,
-        Optional<String> combinedInto) {
+        Optional<String> combinedInto,
+        Optional<String> asItIs) {
     public Vessel {
         phases = List.copyOf(phases);
     }
@@ -34,6 +36,7 @@ public record Vessel(
                 List.of(),
                 Mixture.NONE,
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -46,7 +49,8 @@ public record Vessel(
                 event.phases(),
                 mixture,
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                event.asItIs());
     }
 
     /** What the vessel should weigh with its contents, where its tare is known [g]. */
@@ -63,19 +67,19 @@ public record Vessel(
         List<String> all = java.util.stream.Stream.concat(phases.stream(), more.stream())
                 .distinct()
                 .toList();
-        return new Vessel(name, tare, capacity, clean, all, mixture, celsius, combinedInto);
+        return new Vessel(name, tare, capacity, clean, all, mixture, celsius, combinedInto, asItIs);
     }
 
     Vessel with(Mixture other) {
-        return new Vessel(name, tare, capacity, clean, phases, other, celsius, combinedInto);
+        return new Vessel(name, tare, capacity, clean, phases, other, celsius, combinedInto, asItIs);
     }
 
     Vessel at(Optional<Double> seen) {
         return new Vessel(
-                name, tare, capacity, clean, phases, mixture, seen.isPresent() ? seen : celsius, combinedInto);
+                name, tare, capacity, clean, phases, mixture, seen.isPresent() ? seen : celsius, combinedInto, asItIs);
     }
 
     Vessel emptiedInto(String other) {
-        return new Vessel(name, tare, capacity, clean, phases, Mixture.NONE, celsius, Optional.of(other));
+        return new Vessel(name, tare, capacity, clean, phases, Mixture.NONE, celsius, Optional.of(other), asItIs);
     }
 }

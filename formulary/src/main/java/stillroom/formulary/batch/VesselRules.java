@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stillroom.formulary.Problem;
+import stillroom.formulary.hygiene.Standing;
 import stillroom.formulary.quantity.Grams;
 
 /** What speaks against an entry that concerns a vessel. */
@@ -42,6 +43,26 @@ record VesselRules(BatchState state) {
             problems.add(new Problem("clean", "Say how it was cleaned, or why it is used as it is."));
         }
         return problems;
+    }
+
+    /** A vessel on the workshop's list is sanitised, or it is said why it is used as it is. */
+    static List<Problem> sanitised(BatchEvent.VesselReady event, BenchFacts facts) {
+        boolean reason = event.asItIs().filter(why -> !why.isBlank()).isPresent();
+        return facts
+                .standing(event.vessel())
+                .filter(standing -> !standing.sanitised() && !reason)
+                .map(standing ->
+                        new Problem("asItIs", notSanitised(standing) + " Sanitise it, or say why it is used as it is."))
+                .stream()
+                .toList();
+    }
+
+    static String notSanitised(Standing standing) {
+        String held = standing.lastUse()
+                .filter(use -> standing.state() == Standing.State.DIRTY)
+                .map(use -> ": it last held " + use.product() + ", batch " + use.batchCode())
+                .orElse("");
+        return standing.tool().name() + " is not sanitised (" + standing.state().words() + held + ").";
     }
 
     List<Problem> weighedBack(BatchEvent.VesselWeighed event) {

@@ -154,7 +154,7 @@ class BatchRulesTest {
 
     private static List<ReleaseGate> gates(LogWriter log, Brief brief) {
         AsMade made = AsMade.of(log.state(), Workbench.toner(), Workbench.BOOK);
-        return ReleaseGate.of(log.state(), made, Workbench.toner(), brief, List.of());
+        return ReleaseGate.of(log.state(), made, Workbench.toner(), brief, List.of(), List.of());
     }
 
     private static BatchEvent.Decided release(List<String> overruled) {

@@ -86,7 +86,7 @@ class StarterBenchTest {
         BatchState state = log.state();
         AsMade made = AsMade.of(state, Formula.EMPTY, BOOK);
         Brief brief = Brief.of(ProductType.TONER);
-        return ReleaseGate.of(state, made, Formula.EMPTY, brief, List.of()).stream()
+        return ReleaseGate.of(state, made, Formula.EMPTY, brief, List.of(), List.of()).stream()
                 .filter(gate -> gate.name().equals("deviations"))
                 .map(ReleaseGate::says)
                 .collect(Collectors.joining());

@@ -107,6 +107,14 @@ public final class BatchBook {
         return database.read(sql -> BatchSql.holding(sql, lotCode));
     }
 
+    /** When a vessel of this name last held something, over all batches. */
+    public Optional<VesselUse> lastUse(String vessel) {
+        return database.read(sql -> TouchSql.lastUse(sql, vessel));
+    }
+
+    /** A vessel was used in a batch. */
+    public record VesselUse(BatchRow row, Instant at) {}
+
     /** A batch with what its log adds up to as far as it concerns the batch as a whole: fills, units, stops. */
     public record Reached(BatchRow row, BatchState state) {}
 

@@ -1,6 +1,8 @@
 package stillroom.ledger.batch;
 
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -68,6 +70,27 @@ final class TouchSql {
 
     private static Touch of(String kind, String name) {
         return new Touch(kind, name, 0);
+    }
+
+    /** Batches begun lately are asked alone: a vessel does not wait for older ones. */
+    static Optional<BatchBook.VesselUse> lastUse(Sql sql, String vessel) {
+        return sql
+                .list(
+                        """
+                        select t.batch_id, (
+                          select max(e.at_ms) from log_entry e
+                          where e.batch_id = t.batch_id and e.kind in ('poured', 'bulk-received', 'combined', 'filled')
+                            and lower(trim(coalesce(json_extract(e.body, '$.event.vessel'),
+                              json_extract(e.body, '$.event.into')))) = ?) as used
+                        from batch_touch t where t.kind = 'vessel' and t.name = ? order by t.batch_id desc limit 5""",
+                        row -> row.maybeInteger("used")
+                                .flatMap(at -> BatchSql.row(sql, row.integer("batch_id"))
+                                        .map(batch -> new BatchBook.VesselUse(batch, Instant.ofEpochMilli(at)))),
+                        small(vessel),
+                        small(vessel))
+                .stream()
+                .flatMap(Optional::stream)
+                .max(Comparator.comparing(BatchBook.VesselUse::at));
     }
 
     /** As names are kept that are told apart without regard to capitals; the file's own lower() knows only a to z. */

@@ -77,15 +77,8 @@ final class ActReader {
     }
 
     private Optional<BatchEvent> ready() {
-        String phasesOf = String.join("\n", input.all("phase"));
-        List<String> phases = phasesOf.isEmpty() ? List.of() : List.of(phasesOf.split("\n"));
-        String how = input.required("clean", "How it was cleaned");
-        return Optional.of(new BatchEvent.VesselReady(
-                name("newVessel", "The name of the vessel"),
-                input.grams("tare", "The empty weight"),
-                input.grams("capacity", "What it holds"),
-                how,
-                phases));
+        return Optional.of(new Readying(work, input)
+                .event(name("newVessel", "The name of the vessel"), List.copyOf(input.all("phase"))));
     }
 
     private Optional<BatchEvent> poured(boolean back) {

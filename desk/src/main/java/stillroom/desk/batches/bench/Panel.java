@@ -230,10 +230,14 @@ public sealed interface Panel {
         }
     }
 
+    /** A vessel of the workshop's list, and how clean it is. */
+    record Listed(String name, String says) {}
+
     /**
      * Making a vessel ready, or giving a phase to one that is in use.
      *
      * @param phaseId the phase that has no vessel yet, empty for none
+     * @param listed vessels of the workshop's list
      * @param inUse vessels that it could go into
      * @param needs how much is to go in, one sentence
      */
@@ -241,7 +245,7 @@ public sealed interface Panel {
             String title,
             String proposedName,
             List<PhaseTick> phases,
-            List<String> lastProduct,
+            List<Listed> listed,
             String phaseId,
             List<String> inUse,
             String needs)
@@ -249,7 +253,7 @@ public sealed interface Panel {
         public Ready {
             inUse = List.copyOf(inUse);
             phases = List.copyOf(phases);
-            lastProduct = List.copyOf(lastProduct);
+            listed = List.copyOf(listed);
         }
     }
 

@@ -14,6 +14,7 @@ import stillroom.desk.batches.LogWords;
 import stillroom.desk.batches.Masses;
 import stillroom.desk.batches.bench.BenchPage.Way;
 import stillroom.desk.shell.Choice;
+import stillroom.desk.shell.ToolShed;
 import stillroom.formulary.batch.BatchEvent.Purpose;
 import stillroom.formulary.batch.NextAction;
 import stillroom.formulary.batch.NextActions;
@@ -95,12 +96,22 @@ final class Panels {
                 title,
                 "Vessel " + (work.state().vessels().size() + 1),
                 phases,
-                List.of(),
+                listed(),
                 phaseId,
                 phaseId.isEmpty()
                         ? List.of()
                         : work.state().openVessels().stream().map(Vessel::name).toList(),
                 Room.needs(work, phaseId));
+    }
+
+    /** The vessels of the workshop's list that this batch does not use yet, each with how clean it is. */
+    private List<Panel.Listed> listed() {
+        ToolShed shed = new ToolShed(work.desk());
+        return shed.standings().stream()
+                .filter(standing -> standing.tool().vessel()
+                        && work.state().vessel(standing.tool().name()).isEmpty())
+                .map(standing -> new Panel.Listed(standing.tool().name(), shed.says(standing)))
+                .toList();
     }
 
     /** What is too much of a phase stands in the form already. */

@@ -31,7 +31,10 @@ final class FillView {
     private static final Set<String> GENERAL = Set.of("act", "batch", "vessel", "entry");
     private static final Map<String, String> TITLES = Map.of(
             "ph", "pH in its band",
+            "results", "Results in",
             "deviations", "Deviations explained",
+            "holds", "Nothing stood too long",
+            "content", "Content as declared",
             "steps", "Procedure logged",
             "label", "Label complete, and fits what was made",
             "yield", "Yield within limits",

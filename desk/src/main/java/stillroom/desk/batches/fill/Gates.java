@@ -12,7 +12,8 @@ final class Gates {
 
     static List<ReleaseGate> of(BatchWork work) {
         AsMade made = AsMade.of(work.state(), work.formula(), work.book());
-        return ReleaseGate.of(work.state(), made, work.formula(), work.product().brief(), labelOpen(work, made));
+        return ReleaseGate.of(
+                work.state(), made, work.formula(), work.product().brief(), labelOpen(work, made), work.holds());
     }
 
     private static List<String> labelOpen(BatchWork work, AsMade made) {

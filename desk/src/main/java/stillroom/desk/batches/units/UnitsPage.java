@@ -29,6 +29,7 @@ public record UnitsPage(
         List<Line> complaints,
         List<Line> reactions,
         List<Document> documents,
+        List<Overrun> overruns,
         boolean released,
         boolean open,
         String requestId,
@@ -45,6 +46,7 @@ public record UnitsPage(
         complaints = List.copyOf(complaints);
         reactions = List.copyOf(reactions);
         documents = List.copyOf(documents);
+        overruns = List.copyOf(overruns);
         general = List.copyOf(general);
     }
 
@@ -66,6 +68,9 @@ public record UnitsPage(
 
     /** One entry of the log as a line of a list. */
     public record Line(int entry, String says, String when) {}
+
+    /** Something stood too long; {@code reason} is empty until it is given. */
+    public record Overrun(String name, String says, String reason) {}
 
     /** A document of the batch. */
     public record Document(String name, String address, String says) {}

@@ -11,6 +11,7 @@ import stillroom.desk.batches.Who;
 import stillroom.desk.batches.units.UnitsPage.Document;
 import stillroom.desk.batches.units.UnitsPage.Holder;
 import stillroom.desk.batches.units.UnitsPage.Line;
+import stillroom.desk.batches.units.UnitsPage.Overrun;
 import stillroom.desk.batches.units.UnitsPage.Standing;
 import stillroom.desk.batches.units.UnitsPage.Stop;
 import stillroom.desk.shell.Choice;
@@ -20,6 +21,7 @@ import stillroom.desk.shell.Input;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.Problem;
 import stillroom.formulary.batch.BatchEvent.Decision;
+import stillroom.formulary.batch.Hold;
 import stillroom.formulary.concern.Concern;
 import stillroom.formulary.concern.Concerns;
 import stillroom.formulary.concern.Entry;
@@ -59,6 +61,13 @@ final class UnitsView {
                 lines(concerns.complaints()),
                 lines(concerns.reactions()),
                 concerns.attached().stream().map(this::document).toList(),
+                work.holds().stream()
+                        .filter(Hold::over)
+                        .map(hold -> new Overrun(
+                                hold.name(),
+                                hold.says() + ".",
+                                concerns.explained().getOrDefault(hold.name(), "")))
+                        .toList(),
                 work.state().isDecided(Decision.RELEASED),
                 work.state().decision().isEmpty(),
                 UUID.randomUUID().toString(),

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stillroom.desk.shell.Desk;
-import stillroom.formulary.batch.AsMade;
+import stillroom.desk.shell.LotsUsed;
 import stillroom.desk.shell.ToolShed;
 import stillroom.formulary.batch.Batch;
 import stillroom.formulary.batch.BatchState;
@@ -14,19 +14,16 @@ import stillroom.formulary.batch.Hold;
 import stillroom.formulary.batch.Holds;
 import stillroom.formulary.batch.LogEntry;
 import stillroom.formulary.batch.MadeBook;
-import stillroom.formulary.batch.MadeLot;
 import stillroom.formulary.batch.NextActions;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.formula.Product;
-import stillroom.formulary.material.Lot;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.plan.Plan;
 import stillroom.formulary.plan.PlannedLine;
 import stillroom.formulary.quantity.Interval;
 import stillroom.ledger.Ledger;
-import stillroom.ledger.lot.StockedLot;
 
 /**
  * A batch with all that its pages look at: what it is made from, its log, and what that adds up to.
@@ -93,14 +90,7 @@ public record BatchWork(
 
     /** The cards as the lots that were really used are, by their certificates. */
     public MadeBook madeBook() {
-        List<MadeLot> made = AsMade.of(state, formula, book).lots();
-        List<Lot> lots = made.stream()
-                .flatMap(lot -> lot.lot().stream())
-                .distinct()
-                .flatMap(code -> desk.ledger().lots().lot(code).stream())
-                .map(StockedLot::lot)
-                .toList();
-        return MadeBook.of(made, book, lots);
+        return LotsUsed.book(desk.ledger(), state, formula, book);
     }
 
     public Cards cards() {

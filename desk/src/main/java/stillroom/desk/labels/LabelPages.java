@@ -4,7 +4,6 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillroom.desk.batches.BatchWork;
 import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Format;
@@ -13,6 +12,7 @@ import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Judgement;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.batch.Batch;
+import stillroom.formulary.batch.BatchState;
 import stillroom.formulary.label.Durability;
 import stillroom.formulary.label.Label;
 import stillroom.formulary.label.LetterHeights;
@@ -43,8 +43,7 @@ final class LabelPages {
                 .orElse(page);
     }
 
-    static LabelPage ofBatch(Desk desk, Context request, LabelView view, Batch batch) {
-        BatchWork work = BatchWork.of(desk, batch.id());
+    static LabelPage ofBatch(Desk desk, Context request, LabelView view, Batch batch, BatchState state) {
         String about = view.product().name() + ", batch " + batch.code();
         String version = "/products/" + view.product().id() + "/versions/"
                 + view.version().number();
@@ -58,7 +57,7 @@ final class LabelPages {
                 version,
                 stored,
                 view.label(batch.code()),
-                view.differences(work.state(), work.madeBook().book()));
+                view.differences(state));
         return page.forBatch(batch, "/batches/" + batch.id() + "/label.pdf");
     }
 

@@ -9,6 +9,7 @@ import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Input;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.batch.Batch;
+import stillroom.formulary.batch.BatchState;
 import stillroom.formulary.label.LabelSheet;
 
 /** Labels of versions and of batches. */
@@ -52,7 +53,8 @@ public final class LabelRoutes {
     private static void showBatch(Desk desk, Context request) {
         Batch batch = batch(desk, request);
         LabelView view = viewOf(desk, batch);
-        desk.pages().show(request, "labels/label.jte", LabelPages.ofBatch(desk, request, view, batch));
+        BatchState state = BatchState.of(desk.ledger().batches().log(batch.id()));
+        desk.pages().show(request, "labels/label.jte", LabelPages.ofBatch(desk, request, view, batch, state));
     }
 
     /** The batch of this version from whose label one came, to find the way back. */

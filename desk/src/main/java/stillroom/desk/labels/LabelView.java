@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Judgement;
+import stillroom.desk.shell.LotsUsed;
 import stillroom.formulary.batch.AsMade;
 import stillroom.formulary.batch.BatchState;
 import stillroom.formulary.formula.FormulaVersion;
@@ -51,28 +52,26 @@ public final class LabelView {
     }
 
     /** The label that a batch would get from what was really made. */
-    private Label label(BatchState state, MaterialBook madeBook) {
+    private Label label(BatchState state) {
         AsMade made = AsMade.of(state, version.formula(), book);
-        return Judgement.label(desk, made.subject(product.brief(), version.formula(), state), madeBook, input(""));
+        MaterialBook used =
+                LotsUsed.book(desk.ledger(), state, version.formula(), book).book();
+        return Judgement.label(desk, made.subject(product.brief(), version.formula(), state), used, input(""));
     }
 
-    /**
-     * How the label of what was made departs from the version's, one sentence each; empty where it fits.
-     *
-     * @param madeBook the cards as the lots that were used are, by their certificates
-     */
-    public List<String> differences(BatchState state, MaterialBook madeBook) {
-        return LabelDifference.between(label(""), label(state, madeBook)).sentences();
+    /** How the label of what was made departs from the version's, one sentence each; empty where it fits. */
+    public List<String> differences(BatchState state) {
+        return LabelDifference.between(label(""), label(state)).sentences();
     }
 
     /** All that keeps the label of a batch from being printed and stuck on: what it lacks, and how it departs. */
-    public List<String> open(BatchState state, String batchCode, MaterialBook madeBook) {
+    public List<String> open(BatchState state, String batchCode) {
         List<String> missing = input(batchCode).missing();
         List<String> open = new ArrayList<>();
         if (!missing.isEmpty()) {
             open.add("it lacks " + String.join(", ", missing));
         }
-        open.addAll(differences(state, madeBook));
+        open.addAll(differences(state));
         return open;
     }
 

@@ -104,17 +104,17 @@ public final class TraceRoutes {
         free.forEach(lot -> desk.ledger()
                 .lots()
                 .change(new Lot(
-                        lot.code(),
-                        lot.materialKey(),
-                        lot.supplierLot(),
-                        lot.supplier(),
-                        lot.received(),
-                        lot.receivedOn(),
-                        lot.opened(),
-                        lot.expires(),
-                        lot.price(),
-                        Lot.State.QUARANTINE,
-                        lot.note())
-                .with(lot.certificate(), lot.retest())));
+                                lot.code(),
+                                lot.materialKey(),
+                                lot.supplierLot(),
+                                lot.supplier(),
+                                lot.received(),
+                                lot.receivedOn(),
+                                lot.opened(),
+                                lot.expires(),
+                                lot.price(),
+                                Lot.State.QUARANTINE,
+                                lot.note())
+                        .with(lot.certificate(), lot.retest())));
     }
 }

@@ -25,7 +25,7 @@ final class Gates {
         }
         return work.version()
                 .map(version -> new LabelView(work.desk(), work.product(), version)
-                        .open(work.state(), work.batch().code(), work.madeBook().book()))
+                        .open(work.state(), work.batch().code()))
                 .orElse(List.of());
     }
 }

@@ -10,7 +10,7 @@ import java.util.function.BooleanSupplier;
 /** Exact optimal designs for mixtures, from a fixed seed. */
 public final class OptimalDesigns {
     /** Work that settles usual problems within about half a second of one core [multiplications]. */
-    public static final long USUAL_EFFORT = 250_000_000;
+    public static final long USUAL_EFFORT = 200_000_000;
 
     private static final double MERGED = 1e-6;
 

@@ -69,7 +69,7 @@ final class Search {
 
     private List<Kept> exchange() {
         Exchange exchange = new Exchange(ground, candidates, random);
-        long until = work + Math.max(budget / 8, 1);
+        long until = work + Math.max(budget / 6, 1);
         List<Kept> kept = new ArrayList<>();
         int round = 0;
         int unfruitful = 0;

@@ -31,7 +31,7 @@ final class Shortlist {
     /** All candidates where they are few. */
     List<double[]> foremost() {
         int p = space.terms();
-        int many = Math.max(FEW, 6 * p);
+        int many = Math.max(FEW, 12 * p);
         if (points.size() <= many) {
             return points;
         }

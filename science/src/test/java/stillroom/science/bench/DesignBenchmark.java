@@ -29,7 +29,8 @@ public final class DesignBenchmark {
     }
 
     public static void main(String[] arguments) {
-        System.out.println("problem, terms, runs, plain D, plain s, ours D, ours s, ours/plain D, plain/ours s, stopped");
+        System.out.println(
+                "problem, terms, runs, plain D, plain s, ours D, ours s, ours/plain D, plain/ours s, stopped");
         for (Problem problem : problems()) {
             compare(problem);
         }
@@ -41,10 +42,8 @@ public final class DesignBenchmark {
         double plain = new PlainExchange(candidates(problem), problem.runs(), 1).best();
         double plainSeconds = seconds() - begun;
         double start = seconds();
-        DesignTask task = new DesignTask(
-                problem.region(), problem.model(), problem.runs(), DesignTask.Wishes.plain());
-        DesignAnswer answer =
-                OptimalDesigns.search(task, OptimalDesigns.USUAL_EFFORT, () -> seconds() - start > 0.6);
+        DesignTask task = new DesignTask(problem.region(), problem.model(), problem.runs(), DesignTask.Wishes.plain());
+        DesignAnswer answer = OptimalDesigns.search(task, OptimalDesigns.USUAL_EFFORT, () -> seconds() - start > 0.6);
         double ourSeconds = seconds() - start;
         double ours = answer.match(found -> found.design().d(), refused -> 0.0);
         boolean stopped = answer.match(found -> found.design().effort().stopped(), refused -> true);
@@ -116,8 +115,7 @@ public final class DesignBenchmark {
         }
         List<LinearConstraint> constraints = new ArrayList<>();
         for (int k = 0; k < variant; k++) {
-            List<Double> coefficients =
-                    random.doubles(q, -1, 1).boxed().toList();
+            List<Double> coefficients = random.doubles(q, -1, 1).boxed().toList();
             double here = new LinearConstraint(coefficients, 0, 0).at(centre);
             constraints.add(new LinearConstraint(coefficients, here - 0.05, here + 0.04));
         }

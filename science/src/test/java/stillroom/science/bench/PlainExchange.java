@@ -43,15 +43,15 @@ final class PlainExchange {
             information = regular(chosen);
         }
         for (int step = 0; information != null && step < 2000; step++) {
-            if (!exchange(chosen, new LUDecomposition(information).getSolver().getInverse().getData())) {
+            if (!exchange(
+                    chosen,
+                    new LUDecomposition(information).getSolver().getInverse().getData())) {
                 break;
             }
             information = regular(chosen);
         }
         int p = rows[0].length;
-        return information == null
-                ? 0
-                : Math.pow(new LUDecomposition(information).getDeterminant(), 1.0 / p) / runs;
+        return information == null ? 0 : Math.pow(new LUDecomposition(information).getDeterminant(), 1.0 / p) / runs;
     }
 
     /** The information of a design, or null if it is singular. */

@@ -23,6 +23,14 @@ class StraightLinePublishedTest {
             448.9, 10.8, 557.7, 228.3, 998.0, 888.8, 119.6, 0.3, 0.6, 557.6, 339.3, 888.0, 998.5, 778.9, 10.2, 117.6,
             228.9, 668.4, 449.2, 0.2);
 
+    static double[] x() {
+        return X.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    static double[] y() {
+        return Y.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
     private static List<Double> list(double... figures) {
         return DoubleStream.of(figures).boxed().toList();
     }

@@ -1,0 +1,3 @@
+/** Curves of the bench: viscosity against salt or thickener, and against the shear rate. */
+@org.jspecify.annotations.NullMarked
+package stillroom.science.curve;

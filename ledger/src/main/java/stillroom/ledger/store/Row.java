@@ -3,6 +3,7 @@ package stillroom.ledger.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** One row of an answer, read by column name. Valid only while its reader runs. */
 public final class Row {
@@ -26,6 +27,11 @@ public final class Row {
     public byte[] bytes(String column) {
         byte[] bytes = Sql.asked(() -> result.getBytes(column));
         return bytes == null ? new byte[0] : bytes;
+    }
+
+    /** The value as the file holds it: a text, a whole number, bytes, or nothing. */
+    public @Nullable Object value(String column) {
+        return Sql.asked(() -> result.getObject(column));
     }
 
     /** An integer; 0 where it is missing. */

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -34,6 +35,20 @@ public final class Sql {
                     answer.add(reader.apply(row));
                 }
                 return answer;
+            }
+        });
+    }
+
+    /** Shows each row of an answer that need not fit into memory. */
+    public void each(String sql, Consumer<Row> reader, Object... arguments) {
+        asked(() -> {
+            try (PreparedStatement statement = prepared(sql, arguments);
+                    ResultSet result = statement.executeQuery()) {
+                Row row = new Row(result);
+                while (row.next()) {
+                    reader.accept(row);
+                }
+                return true;
             }
         });
     }

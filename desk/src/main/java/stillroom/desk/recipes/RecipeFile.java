@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import stillroom.desk.shell.Assets;
 import stillroom.desk.shell.Pages;
-import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.HandOut;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.formula.Phase;
@@ -30,18 +29,10 @@ final class RecipeFile {
         return new String(Assets.read(asset).orElseThrow(), StandardCharsets.UTF_8);
     }
 
-    static String of(Pages pages, Recipe recipe, Handing handing, HandOut words) {
+    static String of(Pages pages, Recipe recipe, RecipeSheet sheet, Map<String, PercentRange> allowed) {
         return pages.render(
                 "recipes/file.jte",
-                Map.of(
-                        "page",
-                        recipe,
-                        "css",
-                        STYLE,
-                        "script",
-                        SCRIPT,
-                        "data",
-                        inScript(data(handing, words, handing.allowed()))));
+                Map.of("page", recipe, "css", STYLE, "script", SCRIPT, "data", inScript(data(sheet, allowed))));
     }
 
     /** JSON that nothing typed can break out of: every angle bracket and ampersand is written as an escape. */
@@ -49,19 +40,19 @@ final class RecipeFile {
         return data.toString().replace("<", "\\u003c").replace(">", "\\u003e").replace("&", "\\u0026");
     }
 
-    private static ObjectNode data(Handing handing, HandOut words, Map<String, PercentRange> allowed) {
-        Formula formula = handing.version().formula();
+    private static ObjectNode data(RecipeSheet sheet, Map<String, PercentRange> allowed) {
+        HandOut words = sheet.words();
         ObjectNode data = JsonNodeFactory.instance.objectNode();
         data.put("size", words.size().toString());
         data.put("step", words.step().toString());
-        data.put("decimals", handing.desk().ledger().settings().read().decimalsShown());
+        data.put("decimals", sheet.workshop().decimalsShown());
         ArrayNode lines = data.putArray("lines");
-        for (Phase phase : formula.phases()) {
+        for (Phase phase : sheet.version().formula().phases()) {
             for (Line line : phase.lines()) {
                 ObjectNode one = lines.addObject();
                 one.put("id", line.id());
                 one.put("phase", phase.id());
-                describe(one, line, handing.book().material(line.materialKey()), words);
+                describe(one, line, sheet.book().material(line.materialKey()), words);
                 Optional.ofNullable(allowed.get(line.id())).ifPresent(range -> {
                     one.put("least", range.low().toString());
                     one.put("most", range.high().toString());

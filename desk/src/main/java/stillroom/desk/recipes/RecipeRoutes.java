@@ -80,7 +80,7 @@ public final class RecipeRoutes {
         Recipe recipe = recipe(handing, words);
         String name = Sheets.fileName(handing.product().name() + " recipe");
         request.header("Content-Disposition", "attachment; filename=\"" + name + ".html\"");
-        request.html(RecipeFile.of(desk.pages(), recipe, handing, words));
+        request.html(RecipeFile.of(desk.pages(), recipe, handing.sheet(words), handing.allowed()));
     }
 
     private static Recipe recipe(Handing handing, HandOut words) {

@@ -15,6 +15,7 @@ import stillroom.desk.recipes.Recipe.Ingredient;
 import stillroom.desk.recipes.Recipe.Instruction;
 import stillroom.desk.recipes.Recipe.Part;
 import stillroom.desk.shell.Format;
+import stillroom.formulary.Problem;
 import stillroom.formulary.formula.Amount;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.HandOut;
@@ -30,6 +31,7 @@ import stillroom.formulary.plan.Balance;
 import stillroom.formulary.plan.BatchSize;
 import stillroom.formulary.plan.Bench;
 import stillroom.formulary.plan.Plan;
+import stillroom.formulary.plan.PlanProblems;
 import stillroom.formulary.plan.PlannedLine;
 import stillroom.formulary.plan.Planner;
 import stillroom.formulary.plan.Tolerances;
@@ -54,6 +56,28 @@ record RecipeSheet(Workshop workshop, Product product, FormulaVersion version, M
     Plan plan(Map<String, PercentRange> allowed, LocalDate today) {
         Bench bench = new Bench(List.of(balance(words.step())), List.of(), Tolerances.USUAL);
         return new Planner(book, bench, today).plan(version.formula(), new BatchSize.Stated(words.size()), allowed);
+    }
+
+    /** Why there is no recipe at this size and step; empty where there is one. */
+    List<Problem> problems(Map<String, PercentRange> allowed, LocalDate today) {
+        List<Problem> problems =
+                new ArrayList<>(PlanProblems.of(version.formula(), new BatchSize.Stated(words.size())));
+        if (problems.isEmpty()) {
+            plan(allowed, today).lines().forEach(line -> refusal(line).ifPresent(problems::add));
+        }
+        return problems;
+    }
+
+    private Optional<Problem> refusal(PlannedLine line) {
+        String name = new Cards(book).name(line.materialKey());
+        if (line.target().signum() <= 0) {
+            return Optional.of(new Problem("size", name + " would be rounded away: make more, or weigh finer."));
+        }
+        return line.advice().stream()
+                .filter(PlannedLine.Advice::refuses)
+                .map(advice ->
+                        new Problem("size", name + ": " + advice.says() + " " + String.join(" Or: ", advice.choices())))
+                .findFirst();
     }
 
     Recipe of(Plan plan, LocalDate printed) {

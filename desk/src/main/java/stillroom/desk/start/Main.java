@@ -14,10 +14,12 @@ import stillroom.desk.cli.DataFolder;
 import stillroom.desk.cli.DesignCommand;
 import stillroom.desk.cli.DoseCommand;
 import stillroom.desk.cli.EquilibriumCommand;
+import stillroom.desk.cli.ExportCommand;
 import stillroom.desk.cli.RestoreCommand;
 import stillroom.desk.cli.formula.EvaluateCommand;
 import stillroom.desk.cli.formula.LabelCommand;
 import stillroom.desk.cli.formula.PlanCommand;
+import stillroom.desk.cli.formula.RecipeCommand;
 import stillroom.desk.shell.Workspace;
 import stillroom.ledger.store.LedgerException;
 
@@ -33,9 +35,11 @@ import stillroom.ledger.store.LedgerException;
             EvaluateCommand.class,
             LabelCommand.class,
             PlanCommand.class,
+            RecipeCommand.class,
             EquilibriumCommand.class,
             DoseCommand.class,
             DesignCommand.class,
+            ExportCommand.class,
             BackupCommand.class,
             RestoreCommand.class
         })

@@ -26,7 +26,7 @@ class BackupCommandsTest {
     Path folder;
 
     /** As the program's first command, which has the option too. */
-    @Command(subcommands = {BackupCommand.class, RestoreCommand.class})
+    @Command(subcommands = {BackupCommand.class, RestoreCommand.class, ExportCommand.class})
     private static final class Program {
         @Option(names = "--data")
         private Path data = Path.of("nowhere");
@@ -72,6 +72,30 @@ class BackupCommandsTest {
         assertThat(back.status()).isZero();
         assertThat(back.said()).contains("before-restore.db");
         assertThat(name(home())).isEqualTo("Ours");
+    }
+
+    @Test
+    void everythingIsExportedAsOneFileOrAsTables() throws IOException {
+        write(home(), OURS);
+        Path file = folder.resolve("workshop.json");
+        assertThat(run("export", file.toString(), "--data", home(), "--json").status())
+                .isZero();
+        assertThat(new ObjectMapper()
+                        .readTree(file.toFile())
+                        .at("/tables/workshop/0/body/name")
+                        .asText())
+                .isEqualTo("Ours");
+        assertThat(run("export", file.toString(), "--data", home()).status())
+                .as("overwrites nothing")
+                .isEqualTo(1);
+        Ran tables = run("export", "--csv", folder.resolve("tables").toString(), "--data", home(), "--json");
+        assertThat(tables.said()).contains("formulas.csv");
+        assertThat(folder.resolve("tables/weighings.csv")).exists();
+        assertThat(run("export", folder.resolve("x.json").toString(), "--data", "nowhere")
+                        .status())
+                .isEqualTo(1);
+        assertThat(folder.resolve("x.json")).doesNotExist();
+        assertThat(folder.resolve("x.json.part")).doesNotExist();
     }
 
     @Test

@@ -1,5 +1,6 @@
 package stillroom.desk.cli.formula;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -17,10 +18,13 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.Spec.Target;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.material.StarterLibrary;
+import stillroom.formulary.quantity.Grams;
 import stillroom.formulary.rule.RuleBook;
 
 /** What all commands on formula files are asked with. */
 final class FormulaOptions {
+    private static final BigDecimal MOST_GRAMS = BigDecimal.valueOf(100_000_000);
+
     @Parameters(paramLabel = "FILE", arity = "1..*", description = "Formula files; - for standard input.")
     private List<String> files = List.of();
 
@@ -67,6 +71,17 @@ final class FormulaOptions {
 
     private CommandLine.ParameterException slip(String sentence) {
         return new CommandLine.ParameterException(spec.commandLine(), sentence);
+    }
+
+    /** A mass above 0 that was typed for an option [g]. */
+    Grams grams(String option, String typed) {
+        if (typed.length() <= 20 && typed.matches("\\d+([.,]\\d+)?")) {
+            BigDecimal grams = new BigDecimal(typed.replace(',', '.'));
+            if (grams.signum() > 0 && grams.compareTo(MOST_GRAMS) <= 0) {
+                return new Grams(grams);
+            }
+        }
+        throw slip(option + " must be grams above 0, such as 500, is \"" + Plain.cut(typed, 40) + "\"");
     }
 
     boolean json() {

@@ -39,7 +39,6 @@ import stillroom.ledger.exchange.ReadyFormula;
         description = "Turns formula files into grams for one batch, rounded to a balance, adding up exactly.")
 public final class PlanCommand implements Callable<Integer> {
     private static final BigDecimal USUAL_STEPS = BigDecimal.valueOf(1_000_000);
-    private static final BigDecimal MOST_GRAMS = BigDecimal.valueOf(100_000_000);
 
     @Mixin
     private FormulaOptions options = new FormulaOptions();
@@ -55,7 +54,7 @@ public final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        BatchSize size = new BatchSize.Stated(grams("--batch", batch));
+        BatchSize size = new BatchSize.Stated(options.grams("--batch", batch));
         Bench bench = new Bench(List.of(balance()), List.of(), Tolerances.USUAL);
         RuleBook rules = RuleTables.standard();
         options.check(rules);
@@ -66,22 +65,12 @@ public final class PlanCommand implements Callable<Integer> {
     }
 
     private Balance balance() {
-        Grams shown = grams("--step", step);
-        Grams most = largest == null ? new Grams(shown.value().multiply(USUAL_STEPS)) : grams("--max", largest);
+        Grams shown = options.grams("--step", step);
+        Grams most = largest == null ? new Grams(shown.value().multiply(USUAL_STEPS)) : options.grams("--max", largest);
         if (most.compareTo(shown) <= 0) {
             throw slip("--max must be above --step");
         }
         return new Balance("balance", shown, Optional.empty(), most);
-    }
-
-    private Grams grams(String option, String typed) {
-        if (typed.length() <= 20 && typed.matches("\\d+([.,]\\d+)?")) {
-            BigDecimal grams = new BigDecimal(typed.replace(',', '.'));
-            if (grams.signum() > 0 && grams.compareTo(MOST_GRAMS) <= 0) {
-                return new Grams(grams);
-            }
-        }
-        throw slip(option + " must be grams above 0, such as 500, is \"" + Plain.cut(typed, 40) + "\"");
     }
 
     private ParameterException slip(String sentence) {

@@ -9,6 +9,7 @@ import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import stillroom.desk.batches.BatchRoutes;
 import stillroom.desk.batches.bench.BenchRoutes;
 import stillroom.desk.batches.bench.RunningTimers;
+import stillroom.desk.batches.bulk.BulkRoutes;
 import stillroom.desk.batches.fill.FillRoutes;
 import stillroom.desk.batches.freehand.FreeHandRoutes;
 import stillroom.desk.batches.made.MadeRoutes;
@@ -77,6 +78,7 @@ public final class Server {
         BatchRoutes.add(routes, desk);
         PlanRoutes.add(routes, desk);
         PremixRoutes.add(routes, desk);
+        BulkRoutes.add(routes, desk);
         BenchRoutes.add(routes, desk, timers);
         ScaleRoutes.add(routes, desk);
         DosingRoutes.add(routes, desk);

@@ -17,6 +17,7 @@ import stillroom.desk.shell.Typed;
  * @param typed what was typed into the form that could not be taken
  * @param general problems that belong to no field on the screen
  * @param later what comes after this in the same vessel
+ * @param lastTime what happened here in the last five batches, one sentence each
  * @param ways other things that may be done now
  */
 public record BenchPage(
@@ -31,8 +32,10 @@ public record BenchPage(
         List<String> general,
         List<Way> later,
         List<Way> ways,
-        List<LogLine> newest) {
+        List<LogLine> newest,
+        List<String> lastTime) {
     public BenchPage {
+        lastTime = List.copyOf(lastTime);
         vessels = List.copyOf(vessels);
         looseTimers = List.copyOf(looseTimers);
         general = List.copyOf(general);

@@ -9,6 +9,7 @@ import java.util.UUID;
 import stillroom.desk.batches.ActionWords;
 import stillroom.desk.batches.BatchHead;
 import stillroom.desk.batches.BatchWork;
+import stillroom.desk.batches.LastTime;
 import stillroom.desk.batches.LogLine;
 import stillroom.desk.batches.Who;
 import stillroom.desk.batches.bench.BenchPage.ActForm;
@@ -125,7 +126,23 @@ final class BenchView {
                         .toList(),
                 later(),
                 ways(),
-                newest);
+                newest,
+                lastTime());
+    }
+
+    private List<String> lastTime() {
+        Doing doing = wish.doing().orElse(Doing.DONE);
+        boolean asks = doing == Doing.WEIGH || doing == Doing.STEP || doing == Doing.GROSS;
+        if (!asks || work.batch().version().isEmpty()) {
+            return List.of();
+        }
+        LastTime last = LastTime.of(
+                work.desk(), work.product().id(), Optional.of(work.batch().id()));
+        return switch (doing) {
+            case WEIGH -> last.line(wish.get("line"));
+            case STEP -> last.step(wish.get("step"));
+            default -> last.evaporated();
+        };
     }
 
     /** A dose that a titration asks for comes along in the address. */
@@ -189,6 +206,9 @@ final class BenchView {
                 continue;
             }
             ways.add(way(doing));
+        }
+        if (work.state().decision().isEmpty() && !wish.vessel().isEmpty()) {
+            ways.add(new Way("Divide or join", work.path() + "/bulk", false));
         }
         return ways;
     }

@@ -16,6 +16,7 @@ import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Judgement;
 import stillroom.formulary.batch.AsMade;
 import stillroom.formulary.batch.Drawn;
+import stillroom.formulary.batch.HeatTime;
 import stillroom.formulary.batch.MadeBook;
 import stillroom.formulary.batch.MadeLine;
 import stillroom.formulary.batch.Yield;
@@ -122,6 +123,10 @@ final class MadeView {
                     + ".");
         }
         said.addAll(lots.reasons());
+        HeatTime.of(work.log(), work.state().struck(), work.book())
+                .forEach(heat -> said.add(work.cards().name(heat.materialKey()) + " stood "
+                        + LogWords.plain(heat.minutes()) + " min above the " + LogWords.plain(heat.limit())
+                        + " °C that it bears, up to " + LogWords.plain(heat.hottest()) + " °C."));
         return said;
     }
 

@@ -102,6 +102,8 @@ public record PlanPage(
      * A plan as it is shown.
      *
      * @param eachContainer what goes into one container, where planned from containers
+     * @param larger what changes against the largest batch so far
+     * @param yields what became of the last five
      * @param twoBalances whether lines say which balance serves them
      */
     public record PlanGrams(
@@ -111,8 +113,12 @@ public record PlanPage(
             List<PhaseGrams> phases,
             List<Wanted> wanted,
             boolean twoBalances,
-            boolean refused) {
+            boolean refused,
+            List<Advice> larger,
+            List<String> yields) {
         public PlanGrams {
+            larger = List.copyOf(larger);
+            yields = List.copyOf(yields);
             phases = List.copyOf(phases);
             wanted = List.copyOf(wanted);
         }

@@ -48,7 +48,9 @@ final class PlanView {
                         .toList(),
                 plan.shortages().stream().map(this::wanted).toList(),
                 balances.size() > 1,
-                plan.refused());
+                plan.refused(),
+                work.larger(plan, formula),
+                work.yields());
     }
 
     private PhaseGrams phase(Plan plan, Phase phase) {

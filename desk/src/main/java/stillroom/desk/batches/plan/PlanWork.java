@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import stillroom.desk.batches.Cards;
+import stillroom.desk.batches.LastTime;
 import stillroom.desk.batches.Who;
 import stillroom.desk.batches.plan.PlanPage.PlanGrams;
 import stillroom.desk.shell.Frame;
@@ -13,6 +14,8 @@ import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Input;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.Problem;
+import stillroom.formulary.formula.Formula;
+import stillroom.formulary.formula.Line;
 import stillroom.formulary.plan.Balance;
 import stillroom.formulary.plan.BatchSize;
 import stillroom.formulary.plan.LotStock;
@@ -20,6 +23,7 @@ import stillroom.formulary.plan.Plan;
 import stillroom.formulary.plan.PlanProblems;
 import stillroom.formulary.plan.PlannedLine;
 import stillroom.formulary.plan.PremixPlan;
+import stillroom.formulary.plan.ScaleUp;
 import stillroom.formulary.quantity.Grams;
 import stillroom.formulary.quantity.PercentRange;
 
@@ -30,6 +34,7 @@ final class PlanWork {
     private final PlanDesk desk;
     private final PlanForm form;
     private final WeighedAs as;
+    private final LastTime last;
     private final List<LotStock> shelf;
     private final String instead;
     private final Optional<Plan> plan;
@@ -38,6 +43,7 @@ final class PlanWork {
         this.desk = desk;
         this.form = PlanForm.read(input, desk.owned());
         this.as = WeighedAs.of(desk, input);
+        this.last = LastTime.of(desk.desk(), desk.product().id(), Optional.empty());
         this.shelf = as.shelf(desk, input);
         this.instead = form.size().map(this::standInTheWay).orElse("");
         this.plan = input.isSound() && instead.isEmpty()
@@ -123,6 +129,21 @@ final class PlanWork {
                                 || problem.field().equals("density")
                                 || !typed.value(problem.field()).isBlank())
                         .toList());
+    }
+
+    /** What changes against the largest batch made, materials by their names. */
+    List<PlannedLine.Advice> larger(Plan made, Formula formula) {
+        List<String> keys = formula.lines().stream().map(Line::materialKey).toList();
+        Cards cards = new Cards(as.book());
+        return new ScaleUp(made, formula, last.largest(), last.vessel(), form.balances())
+                .advice().stream()
+                        .map(advice -> new PlannedLine.Advice(
+                                cards.named(advice.says(), keys), advice.choices(), advice.refuses()))
+                        .toList();
+    }
+
+    List<String> yields() {
+        return last.yields();
     }
 
     /** The percentage of a limited line with what the weighings leave open; empty for the others. */

@@ -37,7 +37,8 @@ final class Uncertain {
         String said = Format.figure(percent, decimals + 1) + " ± " + Format.figure(twice, decimals + 1)
                 + " % from the weighings; ";
         if (percent + twice > high || (low > 0 && percent - twice < low)) {
-            return said + "that could miss what is allowed, " + low + " to " + high + " %";
+            return said + "that could miss what is allowed, " + Format.figure(low, decimals) + " to "
+                    + Format.figure(high, decimals) + " %";
         }
         return said + "allowed " + Format.figure(low, decimals) + " to " + Format.figure(high, decimals) + " %";
     }

@@ -20,6 +20,11 @@ final class PhChecks {
     private static final Set<Family> PERIPHERAL =
             EnumSet.of(Family.ACID, Family.BASE, Family.CHELATOR, Family.HUMECTANT, Family.SALT);
 
+    /** A computed pH this far outside the band is a fault; nearer, what is not known of the materials may explain it. */
+    private static final double CLEARLY = 1.0;
+    /** Up to this share a fixed line of acid or base is a first dose. */
+    private static final double SMALL_DOSE = 0.01;
+
     private PhChecks() {}
 
     private static Family family(Item item) {
@@ -70,13 +75,11 @@ final class PhChecks {
         if (!apart) {
             return;
         }
-        // A line added up to a pH is dosed at the bench: then only its expected amount is off.
-        boolean dosed = !read
-                && pot.items().stream()
-                        .anyMatch(item -> (item.is(Family.ACID) || item.is(Family.BASE))
-                                && !item.portion().share().isExact());
+        double off = Math.max(
+                band.get().low() - ph.get().high(), ph.get().low() - band.get().high());
+        boolean fault = read || (off > CLEARLY && !isDosedAtTheBench(pot));
         report.accept(new Finding(
-                dosed ? Finding.Kind.LOOK_AT_THIS : Finding.Kind.PROBABLE_FAULT,
+                fault ? Finding.Kind.PROBABLE_FAULT : Finding.Kind.LOOK_AT_THIS,
                 "ph.band",
                 "the product's brief",
                 List.of(),
@@ -85,6 +88,20 @@ final class PhChecks {
                         + Words.figure(ph.get().value()) + ", lies outside the band " + span(band.get())
                         + " that the brief asks for.",
                 ph.get().value() > band.get().high() ? "Add acid." : "Add base, or less acid."));
+    }
+
+    /**
+     * Whether what moves the pH is there to be dosed: a line up to a reading, or a small fixed one as recipes write it.
+     * Then only its amount is off, and the bench finds it.
+     */
+    private static boolean isDosedAtTheBench(Pot pot) {
+        List<Item> correctors = pot.items().stream()
+                .filter(item -> item.is(Family.ACID) || item.is(Family.BASE) || item.is(Family.CHELATOR))
+                .toList();
+        return correctors.stream().anyMatch(item -> !item.portion().share().isExact())
+                || (!correctors.isEmpty()
+                        && correctors.stream()
+                                .allMatch(item -> item.portion().share().nominal() <= SMALL_DOSE));
     }
 
     /** Far from the skin's own pH: not forbidden, but worth a thought. */

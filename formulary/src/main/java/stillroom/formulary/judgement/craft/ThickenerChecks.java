@@ -10,7 +10,7 @@ import stillroom.formulary.judgement.pot.Words;
 
 /** Thickeners and what breaks them. */
 final class ThickenerChecks {
-    private static final double FAULT = 0.01;
+    private static final double FAULT = 0.005;
     private static final double LOOK = 0.003;
 
     private ThickenerChecks() {}

@@ -7,6 +7,8 @@ import stillroom.formulary.material.Strength;
 
 /** The facts of one card in words, in the order in which they are shown. */
 final class CardFacts {
+    static final String CERTIFICATE = "Certificate of the perfume";
+
     private final Material card;
     private final List<FactRow> rows = new ArrayList<>();
 
@@ -32,6 +34,9 @@ final class CardFacts {
                 card.maxCelsius().map(figure -> Words.plain(figure) + " °C").orElse(""));
         facts.add(
                 Fact.NATURAL_ORIGIN, card.naturalOriginIndex().map(Words::plain).orElse(""));
+        card.certificate()
+                .ifPresent(known -> facts.rows.add(new FactRow(
+                        CERTIFICATE, CertificateFields.words(known), "certificate of " + known.issuedOn())));
         facts.add(Fact.NOTE, card.note());
         return List.copyOf(facts.rows);
     }

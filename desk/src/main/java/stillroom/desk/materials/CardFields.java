@@ -29,6 +29,7 @@ final class CardFields {
         fields.figures(card);
         fields.composition(card.composition(), inci);
         fields.ownFacts(card);
+        fields.values.putAll(CertificateFields.of(card.certificate()));
         for (Fact fact : Fact.values()) {
             fields.put(fact.sourceField(), card.sources().getOrDefault(fact.component(), ""));
         }

@@ -62,6 +62,7 @@ public final class CardHistory {
         for (Fact fact : Fact.values()) {
             facts.put(fact.words(), "");
         }
+        facts.put(CardFacts.CERTIFICATE, "");
         CardFacts.of(card).forEach(row -> facts.put(row.words(), row.value()));
         facts.put(Fact.COMPOSITION.words(), composition(card, inci));
         facts.put(Fact.CAUTIONS.words(), String.join(" ", card.cautions()));

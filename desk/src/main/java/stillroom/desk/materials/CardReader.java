@@ -68,7 +68,8 @@ final class CardReader {
                 PriceReader.price(input),
                 input.text("note"),
                 input.number("natural-origin", "Natural origin index", "0", "1"),
-                sources());
+                sources(),
+                CertificateFields.read(input));
         return input.isSound() ? Optional.of(new Read(card, composition.added())) : Optional.empty();
     }
 

@@ -116,7 +116,7 @@ final class BriefForm {
 
     private static String market(Input input) {
         String market = input.text("market");
-        if (Markets.CODES.contains(market)) {
+        if (Markets.codes().contains(market)) {
             return market;
         }
         input.refuse("market", "This market is not one of the choices.");

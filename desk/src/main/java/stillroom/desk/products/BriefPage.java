@@ -27,7 +27,7 @@ public record BriefPage(Frame frame, Optional<Product> product, Typed typed, Ver
     }
 
     public List<Choice> markets() {
-        return Markets.CHOICES;
+        return Markets.choices();
     }
 
     public List<Choice> people() {

@@ -43,7 +43,7 @@ final class BriefRoutes {
                 plain.priceCeilingPer100g(),
                 plain.claims(),
                 "",
-                Markets.CODES.contains(workshop.market()) ? workshop.market() : plain.market());
+                Markets.codes().contains(workshop.market()) ? workshop.market() : plain.market());
         return BriefForm.of("", "", here);
     }
 

@@ -24,7 +24,7 @@ public final class Judgement {
 
     /** The rule tables are read once, when they are first asked for. */
     private static final class Tables {
-        static final Evaluator EVALUATOR = Evaluator.standard();
+        static final Evaluator EVALUATOR = new Evaluator(Law.book());
         static final ClaimsGate GATE = new ClaimsGate(EVALUATOR.rules());
         static final Labels LABELS = new Labels(EVALUATOR.rules());
         static final LetterHeights HEIGHTS = LetterHeights.load();

@@ -20,6 +20,7 @@ import stillroom.desk.cli.formula.EvaluateCommand;
 import stillroom.desk.cli.formula.LabelCommand;
 import stillroom.desk.cli.formula.PlanCommand;
 import stillroom.desk.cli.formula.RecipeCommand;
+import stillroom.desk.shell.Law;
 import stillroom.desk.shell.Workspace;
 import stillroom.ledger.store.LedgerException;
 
@@ -93,6 +94,7 @@ public final class Main implements Callable<Integer> {
         if (port < 0 || port > 65_535) {
             throw new LedgerException("Port " + port + " does not exist; choose 1 to 65535, or 0 for any free one.");
         }
+        Law.readOwn(data);
         Workspace workspace = Workspace.open(data, Starter.LIBRARY);
         Running running = Running.start(workspace, port);
         if (firstPageOnly) {

@@ -22,9 +22,11 @@ import stillroom.formulary.formula.Phase;
 import stillroom.formulary.formula.Product;
 import stillroom.formulary.formula.ProductType;
 import stillroom.formulary.material.ChargeClass;
+import stillroom.formulary.material.FragranceCertificate;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.material.Strength;
+import stillroom.formulary.quantity.Percent;
 import stillroom.formulary.quantity.PercentRange;
 
 class MaterialPagesTest {
@@ -255,5 +257,35 @@ class MaterialPagesTest {
         assertThat(answer.body()).contains("up to 20000 fit here", "x".repeat(20_001));
         form.put("note", "x".repeat(1_200_000));
         assertThat(desk.post("/materials/new", form).status()).isEqualTo(413);
+    }
+
+    @Test
+    void aCertificateIsKeptShownAndSurvivesTheNextRevision() {
+        Map<String, String> form = form("Perfume of the test");
+        form.put("family", "FRAGRANCE");
+        form.put("certificate-day", "2026-05-31");
+        form.put("certificate-standard", "an edition");
+        form.put("certificate-furocoumarins", "12");
+        form.put("certificate-maxima", "5A: body-lotion, body-oil: 0.8\n4: fine-fragrance: 20");
+        assertThat(desk.post("/materials/new", form).status()).isEqualTo(303);
+        Material first = card("perfume-of-the-test");
+        FragranceCertificate certificate = first.certificate().orElseThrow();
+        assertThat(certificate.maximumFor(ProductType.BODY_OIL).orElseThrow().highest())
+                .isEqualTo(Percent.of("0.8"));
+        assertThat(desk.get("/materials/perfume-of-the-test").body()).contains("category 5A");
+        Map<String, String> again = formOf("perfume-of-the-test");
+        again.put("note", "another supplier");
+        assertThat(desk.post("/materials/perfume-of-the-test/edit", again).status())
+                .isEqualTo(303);
+        assertThat(card("perfume-of-the-test").certificate()).contains(certificate);
+    }
+
+    @Test
+    void aBadCertificateIsRefusedBesideItsField() {
+        Map<String, String> form = form("Perfume of the test");
+        form.put("certificate-maxima", "5A: body-milk: 0.8");
+        Answer answer = desk.post("/materials/new", form);
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(answer.body()).contains("body-milk").contains("A certificate has a day");
     }
 }

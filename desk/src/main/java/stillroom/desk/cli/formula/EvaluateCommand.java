@@ -22,7 +22,7 @@ public final class EvaluateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Evaluator evaluator = Evaluator.standard();
+        Evaluator evaluator = new Evaluator(options.rules());
         options.check(evaluator.rules());
         try (Library library = options.library(evaluator.rules())) {
             return new FormulaInput(options, library.catalogue())

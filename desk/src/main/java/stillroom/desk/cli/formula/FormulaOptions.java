@@ -16,10 +16,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.Spec.Target;
+import stillroom.desk.shell.Law;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.material.StarterLibrary;
 import stillroom.formulary.quantity.Grams;
 import stillroom.formulary.rule.RuleBook;
+import stillroom.formulary.rule.RuleTables;
 
 /** What all commands on formula files are asked with. */
 final class FormulaOptions {
@@ -82,6 +84,11 @@ final class FormulaOptions {
             }
         }
         throw slip(option + " must be grams above 0, such as 500, is \"" + Plain.cut(typed, 40) + "\"");
+    }
+
+    /** The law on record, with the own countries of the workshop whose folder was named. */
+    RuleBook rules() {
+        return data == null ? RuleTables.standard() : Law.bookWith(data);
     }
 
     boolean json() {

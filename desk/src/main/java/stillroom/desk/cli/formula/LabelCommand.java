@@ -17,7 +17,6 @@ import stillroom.formulary.label.LabelSheet;
 import stillroom.formulary.label.LabelWarning;
 import stillroom.formulary.label.Labels;
 import stillroom.formulary.rule.RuleBook;
-import stillroom.formulary.rule.RuleTables;
 import stillroom.ledger.exchange.FileProblem;
 import stillroom.ledger.exchange.ReadyFormula;
 
@@ -33,7 +32,7 @@ public final class LabelCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        RuleBook rules = RuleTables.standard();
+        RuleBook rules = options.rules();
         options.check(rules);
         Labels labels = new Labels(rules);
         try (Library library = options.library(rules)) {

@@ -27,7 +27,6 @@ import stillroom.formulary.plan.Tolerances;
 import stillroom.formulary.quantity.Grams;
 import stillroom.formulary.quantity.PercentRange;
 import stillroom.formulary.rule.RuleBook;
-import stillroom.formulary.rule.RuleTables;
 import stillroom.ledger.exchange.FileProblem;
 import stillroom.ledger.exchange.ReadyFormula;
 
@@ -56,7 +55,7 @@ public final class PlanCommand implements Callable<Integer> {
     public Integer call() {
         BatchSize size = new BatchSize.Stated(options.grams("--batch", batch));
         Bench bench = new Bench(List.of(balance()), List.of(), Tolerances.USUAL);
-        RuleBook rules = RuleTables.standard();
+        RuleBook rules = options.rules();
         options.check(rules);
         try (Library library = options.library(rules)) {
             return new FormulaInput(options, library.catalogue())

@@ -23,6 +23,7 @@ import stillroom.desk.imports.ImportRoutes;
 import stillroom.desk.labels.LabelRoutes;
 import stillroom.desk.lots.LotRoutes;
 import stillroom.desk.materials.MaterialRoutes;
+import stillroom.desk.papers.PaperRoutes;
 import stillroom.desk.patterns.PatternRoutes;
 import stillroom.desk.pictures.PictureRoutes;
 import stillroom.desk.products.ProductRoutes;
@@ -96,6 +97,7 @@ public final class Server {
         SheetRoutes.add(routes, desk);
         RecipeRoutes.add(routes, desk);
         PictureRoutes.add(routes, desk);
+        PaperRoutes.add(routes, desk);
         ImportRoutes.add(routes, desk);
     }
 }

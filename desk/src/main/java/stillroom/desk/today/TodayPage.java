@@ -12,6 +12,7 @@ import stillroom.desk.shell.Typed;
  * @param resting rests that go on
  * @param atWork batches in work or planned
  * @param filled batches that wait for a decision
+ * @param papers documents to be looked at again
  * @param expiring lots that expire within a month, or have expired, and are not used up
  */
 public record TodayPage(
@@ -23,6 +24,7 @@ public record TodayPage(
         List<Row> atWork,
         List<Row> filled,
         List<LotRow> expiring,
+        List<PaperRow> papers,
         int moreUnfinished) {
     public TodayPage {
         due = List.copyOf(due);
@@ -30,6 +32,7 @@ public record TodayPage(
         atWork = List.copyOf(atWork);
         filled = List.copyOf(filled);
         expiring = List.copyOf(expiring);
+        papers = List.copyOf(papers);
     }
 
     /** A batch. */
@@ -39,8 +42,16 @@ public record TodayPage(
     /** A lot. */
     public record LotRow(String code, String material, String expires, String onHand, boolean expired) {}
 
+    /** A document. */
+    public record PaperRow(String title, String kind, String by, String path) {}
+
     /** Nothing at all is to be done. */
     public boolean quiet() {
-        return due.isEmpty() && resting.isEmpty() && atWork.isEmpty() && filled.isEmpty() && expiring.isEmpty();
+        return due.isEmpty()
+                && resting.isEmpty()
+                && atWork.isEmpty()
+                && filled.isEmpty()
+                && expiring.isEmpty()
+                && papers.isEmpty();
     }
 }

@@ -5,11 +5,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stillroom.desk.papers.PaperBook;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Typed;
 import stillroom.desk.today.TodayPage.LotRow;
+import stillroom.desk.today.TodayPage.PaperRow;
 import stillroom.desk.today.TodayPage.Row;
 import stillroom.formulary.batch.BatchStage;
 import stillroom.formulary.material.Lot;
@@ -51,6 +53,7 @@ final class TodayView {
                 atWork.stream().limit(MOST).toList(),
                 filled.stream().limit(MOST).toList(),
                 expiring(),
+                papers(),
                 atWork.size() + filled.size() - shown);
     }
 
@@ -84,6 +87,17 @@ final class TodayView {
                 Format.style(row.stage()),
                 when,
                 "/batches/" + row.batch().id() + page);
+    }
+
+    private List<PaperRow> papers() {
+        return PaperBook.of(desk.ledger()).dueBy(today.plusDays(SOON_DAYS)).stream()
+                .limit(MOST)
+                .map(filed -> new PaperRow(
+                        filed.paper().title(),
+                        filed.paper().kind().words(),
+                        filed.paper().reviewBy().map(Format::day).orElse(""),
+                        filed.path()))
+                .toList();
     }
 
     private List<LotRow> expiring() {

@@ -47,10 +47,10 @@ final class SafetyView {
                 line.name(),
                 plain(line.percent()),
                 Format.figure(line.absorbedFraction() * 100, 0),
-                line.absorptionSource(),
+                line.absorptionSource().equals(SafetyTable.DEFAULT_SOURCE) ? "default" : line.absorptionSource(),
                 outcome(line.systemicMilligramsPerKilogramDay()),
-                outcome(line.departure()),
-                outcome(line.margin()),
+                line.departure().match(SafetyView::plain, because -> "none entered"),
+                margin(line),
                 aggregate(line),
                 Format.figure(line.leastMargin(), 0),
                 line.isBelow(),
@@ -58,14 +58,19 @@ final class SafetyView {
                 line.source());
     }
 
+    /** The reason stands in the column of what is missing. */
+    private static String margin(SafetyLine line) {
+        return line.margin().match(SafetyView::plain, because -> "not known");
+    }
+
     /** Empty for what is no preservative. */
     private static String aggregate(SafetyLine line) {
         return line.aggregateMargin()
-                .match(SafetyView::plain, because -> because.startsWith("reckoned for") ? "" : "not known: " + because);
+                .match(SafetyView::plain, because -> because.startsWith("reckoned for") ? "" : "not known");
     }
 
     private static String outcome(Outcome<Double> one) {
-        return one.match(SafetyView::plain, because -> "not known: " + because);
+        return one.match(SafetyView::plain, because -> "not known");
     }
 
     /** Three significant digits, no exponent. */

@@ -46,7 +46,7 @@ class SafetyPagesTest {
             assertThat(desk.get(path + "/safety").body())
                     .contains("no verdict")
                     .contains("<td>0.616</td>")
-                    .contains("not known: no point of departure entered");
+                    .contains("none entered");
             assertThat(desk.get(path + "/safety/phenoxyethanol").body()).contains("Point of departure");
             Answer saved = desk.post(
                     path + "/safety/phenoxyethanol",

@@ -14,7 +14,7 @@ import stillroom.formulary.evaluation.Outcome;
  * @param margin point of departure over exposure by this product, or why there is none
  * @param aggregateMargin the same over the exposure by all products together, for preservatives; or why there is none
  * @param leastMargin margin asked for
- * @param source of exposure and point of departure
+ * @param source of the point of departure; empty where there is none
  */
 public record SafetyLine(
         String substance,

@@ -35,8 +35,9 @@ public record SafetyTable(
     /** Dermal absorption where nothing is known: SCCS notes of guidance, from memory. */
     public static final double DEFAULT_ABSORPTION = 0.5;
 
-    private static final String DEFAULT_SOURCE =
-            "default of the notes of guidance where nothing is known (from memory)";
+    /** What stands as source of an absorption that nobody entered. */
+    public static final String DEFAULT_SOURCE = "default of the notes of guidance where nothing is known (from memory)";
+
     private static final String SWALLOWED = "a lip product is swallowed: counted in full (from memory)";
     private static final String NO_DEPARTURE = "no point of departure entered";
 
@@ -53,7 +54,7 @@ public record SafetyTable(
                 .or(() -> tabled.map(ExposureFigures::milligramsPerKilogramDay));
         String source = own.map(OwnExposure::source)
                 .orElseGet(() -> tabled.map(ExposureFigures::source).orElse(""));
-        Reckoning reckoning = new Reckoning(type, exposure, source, rules.aggregateOfPreservatives());
+        Reckoning reckoning = new Reckoning(type, exposure, rules.aggregateOfPreservatives());
         List<SafetyLine> lines = composition.shares().stream()
                 .map(share -> reckoning.line(share, book.substance(share.substance()), inputs.of(share.substance())))
                 .toList();
@@ -79,8 +80,7 @@ public record SafetyTable(
     }
 
     /** What holds for the whole table. */
-    private record Reckoning(
-            ProductType type, Optional<Double> exposure, String source, Optional<ExposureFigures> aggregate) {
+    private record Reckoning(ProductType type, Optional<Double> exposure, Optional<ExposureFigures> aggregate) {
         SafetyLine line(SubstanceShare share, Optional<Substance> substance, SafetyInput input) {
             double content = share.inThePot().upper();
             double absorbed = input.absorbedFraction().orElse(swallowed() ? 1 : DEFAULT_ABSORPTION);
@@ -102,10 +102,7 @@ public record SafetyTable(
                     margin(departure, systemic),
                     margin(departure, together(substance, content, absorbed)),
                     input.departure().map(PointOfDeparture::leastMargin).orElse(PointOfDeparture.DEFAULT_MARGIN),
-                    source
-                            + input.departure()
-                                    .map(known -> (source.isEmpty() ? "" : "; ") + known.source())
-                                    .orElse(""));
+                    input.departure().map(PointOfDeparture::source).orElse(""));
         }
 
         private boolean swallowed() {

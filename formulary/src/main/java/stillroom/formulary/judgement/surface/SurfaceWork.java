@@ -42,7 +42,8 @@ public final class SurfaceWork {
                 .filter(figure -> figure.name().equals("Anionic to amphoteric"))
                 .findFirst()
                 .<Outcome<Figure>>map(Outcome::known)
-                .orElseGet(() -> Outcome.notKnown("anionic and amphoteric surfactants are not both in it"));
+                .orElseGet(() ->
+                        Outcome.notKnown("does not apply: anionic and amphoteric surfactants are not both in it"));
     }
 
     /** No recorded source allows a figure of mildness to be reckoned from a composition. */

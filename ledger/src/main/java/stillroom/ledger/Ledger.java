@@ -14,6 +14,7 @@ import stillroom.ledger.label.LabelBook;
 import stillroom.ledger.lot.LotBook;
 import stillroom.ledger.material.MaterialShelf;
 import stillroom.ledger.meter.MeterBook;
+import stillroom.ledger.seal.SealBook;
 import stillroom.ledger.store.Attachments;
 import stillroom.ledger.store.Copies;
 import stillroom.ledger.store.Database;
@@ -34,6 +35,7 @@ public final class Ledger implements AutoCloseable {
     private final MeterBook meters;
     private final TraceBook traces;
     private final Attachments attachments;
+    private final SealBook seals;
 
     private Ledger(Database database, Supplier<? extends MaterialBook> starter) {
         this.database = database;
@@ -47,6 +49,7 @@ public final class Ledger implements AutoCloseable {
         this.meters = new MeterBook(database);
         this.traces = new TraceBook(database, batches, lots);
         this.attachments = new Attachments(database);
+        this.seals = new SealBook(database, batches, attachments);
     }
 
     /**
@@ -122,6 +125,10 @@ public final class Ledger implements AutoCloseable {
 
     public Attachments attachments() {
         return attachments;
+    }
+
+    public SealBook seals() {
+        return seals;
     }
 
     public TraceBook traces() {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import stillroom.desk.shell.Input;
+import stillroom.desk.shell.Judgement;
 import stillroom.desk.shell.ToolShed;
 import stillroom.formulary.Problem;
 import stillroom.formulary.batch.BatchEvent;
@@ -68,7 +69,21 @@ public final class LogPost {
         return new Outcome(Optional.of(append(requestId, by, event.get())), "");
     }
 
+    /** Before a decision the log says what it refers to, so that the hash on the signed record covers that too. */
     private LogEntry append(String requestId, String by, BatchEvent event) {
+        if (!(event instanceof BatchEvent.Decided)) {
+            return entered(requestId, by, event);
+        }
+        return work.desk().ledger().together(() -> {
+            work.desk()
+                    .ledger()
+                    .seals()
+                    .cover(work.batch().id(), requestId + "-covers", work.desk().now(), by, Judgement.ruleTexts());
+            return entered(requestId, by, event);
+        });
+    }
+
+    private LogEntry entered(String requestId, String by, BatchEvent event) {
         return work.desk()
                 .ledger()
                 .batches()

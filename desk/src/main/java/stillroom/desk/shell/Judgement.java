@@ -17,6 +17,7 @@ import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.quantity.Interval;
 import stillroom.formulary.quantity.PercentRange;
 import stillroom.formulary.rule.RuleBook;
+import stillroom.formulary.rule.RuleTables;
 
 /** The one way from a page to the judgement of a subject: today's law, this workshop's prices. */
 public final class Judgement {
@@ -27,6 +28,7 @@ public final class Judgement {
         static final Evaluator EVALUATOR = new Evaluator(Law.book());
         static final ClaimsGate GATE = new ClaimsGate(EVALUATOR.rules());
         static final Labels LABELS = new Labels(EVALUATOR.rules());
+        static final Map<String, String> TEXTS = RuleTables.texts();
         static final LetterHeights HEIGHTS = LetterHeights.load();
     }
 
@@ -43,6 +45,11 @@ public final class Judgement {
     /** Between which percentages a plan may round the lines of a subject, for those that something limits. */
     public static Map<String, PercentRange> limits(Desk desk, Subject subject, MaterialBook book) {
         return LineLimits.of(subject, book, Tables.EVALUATOR.rules(), desk.today());
+    }
+
+    /** The rule tables as they are in this program, by file name. */
+    public static Map<String, String> ruleTexts() {
+        return Tables.TEXTS;
     }
 
     /** How small letters on a label may be. */

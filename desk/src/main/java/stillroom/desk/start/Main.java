@@ -16,6 +16,7 @@ import stillroom.desk.cli.DoseCommand;
 import stillroom.desk.cli.EquilibriumCommand;
 import stillroom.desk.cli.ExportCommand;
 import stillroom.desk.cli.RestoreCommand;
+import stillroom.desk.cli.VerifyCommand;
 import stillroom.desk.cli.formula.EvaluateCommand;
 import stillroom.desk.cli.formula.LabelCommand;
 import stillroom.desk.cli.formula.PlanCommand;
@@ -42,7 +43,8 @@ import stillroom.ledger.store.LedgerException;
             DesignCommand.class,
             ExportCommand.class,
             BackupCommand.class,
-            RestoreCommand.class
+            RestoreCommand.class,
+            VerifyCommand.class
         })
 public final class Main implements Callable<Integer> {
     static final int USUAL_PORT = 8417;

@@ -41,6 +41,18 @@ public final class ReferenceTable {
         }
     }
 
+    /** The text of a table in the jar, to be kept beside what was judged by it. */
+    public static String text(String path) {
+        try (InputStream stream = ReferenceTable.class.getResourceAsStream(FOLDER.concat(path))) {
+            if (stream == null) {
+                throw new ReferenceFault(path, 0, "the table is missing from the program");
+            }
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(path + " cannot be read", e);
+        }
+    }
+
     /** The rows of a table from any reader; the file name is for messages only. */
     public static List<ReferenceRow> parse(String file, Reader reader, String... columns) {
         List<ReferenceRow> rows = new ArrayList<>();

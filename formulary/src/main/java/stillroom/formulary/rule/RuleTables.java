@@ -47,6 +47,19 @@ public final class RuleTables {
                 EffectiveConstantsFile.shipped());
     }
 
+    /** The text of every table of the law in this jar, by its file name. */
+    public static Map<String, String> texts() {
+        Map<String, String> texts = new TreeMap<>();
+        TABLES.forEach((market, tables) -> tables.forEach(table -> {
+            String file = "rules/" + market.toLowerCase(Locale.ROOT) + "/" + table + ".csv";
+            texts.put(file, ReferenceTable.text(file));
+        }));
+        for (String side : List.of("claims", "duties", "warnings", "coverage", "letter-heights", "us/names")) {
+            texts.put("rules/" + side + ".csv", ReferenceTable.text("rules/" + side + ".csv"));
+        }
+        return texts;
+    }
+
     private static MarketLaw law(String market, List<String> tables) {
         List<Rule> rules = new ArrayList<>();
         for (String table : tables) {

@@ -3,6 +3,7 @@ package stillroom.ledger.batch;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -133,6 +134,42 @@ public final class BatchBook {
     public Optional<String> headHash(long batchId) {
         LogSql.Head head = database.read(sql -> LogSql.head(sql, batchId));
         return head.entries() == 0 ? Optional.empty() : Optional.of(head.hash());
+    }
+
+    /**
+     * An entry with its hash as it should be.
+     *
+     * @param recomputed from what is stored now, over all before it
+     */
+    public record Link(int number, String body, String recomputed) {}
+
+    /** The log as it is stored, with the chain recomputed from the beginning. */
+    public List<Link> recomputed(long batchId) {
+        return database.read(sql -> {
+            List<Link> links = new ArrayList<>();
+            String hash = BatchSql.chainBeginning(sql, batchId);
+            for (LogSql.Link link : LogSql.links(sql, batchId)) {
+                hash = Chain.link(hash, link.body());
+                links.add(new Link(link.number(), link.body(), hash));
+            }
+            return links;
+        });
+    }
+
+    /** The code of a batch as lists know it, even where its own record cannot be read any more. */
+    public String codeOf(long batchId) {
+        return database.read(sql -> sql.first("select code from batch where id = ?", row -> row.text("code"), batchId))
+                .orElseThrow(() -> new IllegalArgumentException("there is no batch " + batchId));
+    }
+
+    /** The numbers of all batches, oldest first. */
+    public List<Long> ids() {
+        return database.read(sql -> sql.list("select id from batch order by id", row -> row.integer("id")));
+    }
+
+    /** The number of the batch with a code, even where its own record cannot be read any more. */
+    public Optional<Long> idOf(String code) {
+        return database.read(sql -> sql.first("select id from batch where code = ?", row -> row.integer("id"), code));
     }
 
     /**

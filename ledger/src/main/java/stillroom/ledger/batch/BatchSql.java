@@ -80,8 +80,10 @@ final class BatchSql {
     /** Recomputed from what is stored now. */
     static String chainBeginning(Sql sql, long id) {
         return sql.first(
-                        "select body from batch where id = ?",
-                        row -> chainBeginning(row.text("body"), versionBody(sql, batch(row))),
+                        "select body, product_id, version from batch where id = ?",
+                        row -> chainBeginning(
+                                row.text("body"),
+                                versionBody(sql, row.integer("product_id"), row.maybeInteger("version"))),
                         id)
                 .orElseThrow(() -> new IllegalArgumentException("there is no batch " + id));
     }
@@ -92,11 +94,15 @@ final class BatchSql {
     }
 
     private static String versionBody(Sql sql, Batch batch) {
+        return versionBody(sql, batch.productId(), batch.version().map(Integer::longValue));
+    }
+
+    private static String versionBody(Sql sql, long productId, Optional<Long> number) {
         return sql.first(
                         "select body from formula_version where product_id = ? and number = ? and kept = 1",
                         row -> row.text("body"),
-                        batch.productId(),
-                        batch.version())
+                        productId,
+                        number)
                 .orElse("");
     }
 

@@ -6,11 +6,13 @@ import com.fasterxml.jackson.annotation.PropertyAccessor;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.jsontype.NamedType;
 import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.util.Set;
@@ -59,6 +61,19 @@ public final class Json {
             return value;
         } catch (JsonProcessingException e) {
             throw UnreadableJson.from(e);
+        }
+    }
+
+    /** The written form of a record without some of its fields; text that is no record comes back as it is. */
+    public static String without(String text, Set<String> fields) {
+        try {
+            JsonNode tree = Lazy.MAPPER.readTree(text);
+            if (tree instanceof ObjectNode record) {
+                record.remove(fields);
+            }
+            return Lazy.MAPPER.writeValueAsString(tree);
+        } catch (JsonProcessingException noRecord) {
+            return text;
         }
     }
 

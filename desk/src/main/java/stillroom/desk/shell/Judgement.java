@@ -1,6 +1,8 @@
 package stillroom.desk.shell;
 
+import java.time.LocalDate;
 import java.util.Map;
+import stillroom.formulary.change.LawComparison;
 import stillroom.formulary.evaluation.Evaluation;
 import stillroom.formulary.evaluation.Preserving;
 import stillroom.formulary.evaluation.Subject;
@@ -30,6 +32,7 @@ public final class Judgement {
         static final Labels LABELS = new Labels(EVALUATOR.rules());
         static final Map<String, String> TEXTS = RuleTables.texts();
         static final LetterHeights HEIGHTS = LetterHeights.load();
+        static final LawComparison COMPARISON = new LawComparison(EVALUATOR);
     }
 
     /** Judges with the cards as they stand now. */
@@ -55,6 +58,16 @@ public final class Judgement {
     /** How small letters on a label may be. */
     public static LetterHeights letterHeights() {
         return Tables.HEIGHTS;
+    }
+
+    /** Judges by the law of another day, with the prices of the cards. */
+    public static Evaluation of(Subject subject, MaterialBook book, LocalDate asOf) {
+        return Tables.EVALUATOR.evaluate(subject, book, asOf);
+    }
+
+    /** Holds the law of two days against each other. */
+    public static LawComparison comparison() {
+        return Tables.COMPARISON;
     }
 
     /** All that is on record of the law. */

@@ -21,6 +21,7 @@ import stillroom.desk.demonstration.DemonstrationRoutes;
 import stillroom.desk.dosing.DosingRoutes;
 import stillroom.desk.imports.ImportRoutes;
 import stillroom.desk.labels.LabelRoutes;
+import stillroom.desk.law.LawRoutes;
 import stillroom.desk.lots.LotRoutes;
 import stillroom.desk.materials.MaterialRoutes;
 import stillroom.desk.papers.PaperRoutes;
@@ -94,6 +95,7 @@ public final class Server {
         TraceRoutes.add(routes, desk);
         PatternRoutes.add(routes, desk);
         LabelRoutes.add(routes, desk);
+        LawRoutes.add(routes, desk);
         SheetRoutes.add(routes, desk);
         RecipeRoutes.add(routes, desk);
         PictureRoutes.add(routes, desk);

@@ -43,10 +43,13 @@ public final class LawComparison {
         if (to.isBefore(from)) {
             throw new IllegalArgumentException("the later day " + to + " lies before " + from);
         }
-        Label before = labels.of(subject, book, label, from);
-        Label after = labels.of(subject, book, label, to);
-        List<Finding> earlier = findings(subject, book, from, before);
-        List<Finding> later = findings(subject, book, to, after);
+        Pot earlierPot = Pot.open(subject, book, PriceBook.ofCards(book), evaluator.rules(), from);
+        Pot laterPot = earlierPot.at(to);
+        Label before = labels.of(earlierPot, label);
+        Label after = labels.of(laterPot, label);
+        Evaluator.TwoDays found = evaluator.findings(earlierPot, to);
+        List<Finding> earlier = with(found.earlier(), before);
+        List<Finding> later = with(found.later(), after);
         List<Finding> appeared = new ArrayList<>();
         List<Reweighed> reweighed = new ArrayList<>();
         for (Finding finding : later) {
@@ -60,13 +63,11 @@ public final class LawComparison {
         List<Finding> gone = earlier.stream()
                 .filter(finding -> same(finding, later).isEmpty())
                 .toList();
-        return new LawChange(
-                from, to, appeared, gone, reweighed, labels(before, after), turns(subject, book, from, to));
+        return new LawChange(from, to, appeared, gone, reweighed, labels(before, after), turns(laterPot, from, to));
     }
 
-    private List<Finding> findings(Subject subject, MaterialBook book, LocalDate day, Label label) {
-        List<Finding> findings =
-                new ArrayList<>(evaluator.evaluate(subject, book, day).findings());
+    private static List<Finding> with(List<Finding> found, Label label) {
+        List<Finding> findings = new ArrayList<>(found);
         findings.addAll(label.findings());
         return findings;
     }
@@ -107,8 +108,7 @@ public final class LawComparison {
         return words.stream().filter(word -> !others.contains(word)).toList();
     }
 
-    private List<RowTurn> turns(Subject subject, MaterialBook book, LocalDate from, LocalDate to) {
-        Pot pot = Pot.open(subject, book, PriceBook.ofCards(book), evaluator.rules(), to);
+    private static List<RowTurn> turns(Pot pot, LocalDate from, LocalDate to) {
         List<RowTurn> turns = new ArrayList<>();
         for (Applying applying : Applying.ever(pot)) {
             Rule rule = applying.rule();

@@ -31,14 +31,17 @@ import stillroom.formulary.rule.RuleTables;
  */
 public final class Evaluator {
     private final RuleBook rules;
-    private final List<Check> checks;
+    private final List<Check> steady;
+    private final List<Check> dated;
 
     public Evaluator(RuleBook rules) {
         this.rules = rules;
-        List<Check> all = new ArrayList<>(CraftChecks.all());
-        all.addAll(LawChecks.all());
-        all.add(PreservationFindings::look);
-        this.checks = List.copyOf(all);
+        List<Check> always = new ArrayList<>(CraftChecks.steady());
+        always.add(PreservationFindings::look);
+        this.steady = List.copyOf(always);
+        List<Check> byDay = new ArrayList<>(CraftChecks.dated());
+        byDay.addAll(LawChecks.all());
+        this.dated = List.copyOf(byDay);
     }
 
     /** An evaluator over the rule tables of this jar. */
@@ -62,14 +65,44 @@ public final class Evaluator {
      */
     public Evaluation evaluate(Subject subject, MaterialBook book, PriceBook prices, LocalDate asOf) {
         Pot pot = Pot.open(subject, book, prices, rules, asOf);
-        List<Finding> findings = new ArrayList<>(subject.found());
-        checks.forEach(check -> check.look(pot, findings::add));
-        findings.sort(Comparator.comparing(Finding::kind));
+        List<Finding> findings = findings(pot);
         String market = subject.brief().market();
         List<PreservativeState> preservation =
                 pot.workingPh().map(ph -> Preservation.states(pot, ph)).orElse(List.of());
         return new Evaluation(
                 asOf, market, rules.recordedOn(market), pot.figures(), pot.composition(), findings, preservation);
+    }
+
+    /** What all checks find in an opened pot, weightiest first. */
+    public List<Finding> findings(Pot pot) {
+        return with(steady(pot), pot);
+    }
+
+    /** What all checks find in the same pot on another day; those that do not ask for the day look once. */
+    public TwoDays findings(Pot pot, LocalDate later) {
+        List<Finding> always = steady(pot);
+        return new TwoDays(with(always, pot), with(always, pot.at(later)));
+    }
+
+    /** Findings of one pot by the law of two days, each weightiest first. */
+    public record TwoDays(List<Finding> earlier, List<Finding> later) {
+        public TwoDays {
+            earlier = List.copyOf(earlier);
+            later = List.copyOf(later);
+        }
+    }
+
+    private List<Finding> steady(Pot pot) {
+        List<Finding> findings = new ArrayList<>(pot.subject().found());
+        steady.forEach(check -> check.look(pot, findings::add));
+        return findings;
+    }
+
+    private List<Finding> with(List<Finding> always, Pot pot) {
+        List<Finding> findings = new ArrayList<>(always);
+        dated.forEach(check -> check.look(pot, findings::add));
+        findings.sort(Comparator.comparing(Finding::kind));
+        return findings;
     }
 
     /**

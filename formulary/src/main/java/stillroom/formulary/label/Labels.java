@@ -26,10 +26,14 @@ public final class Labels {
 
     /** The label for the market of the subject's brief on that day. */
     public Label of(Subject subject, MaterialBook book, LabelInput input, LocalDate asOf) {
-        Pot pot = Pot.open(subject, book, PriceBook.ofCards(book), rules, asOf);
-        String market = subject.brief().market();
+        return of(Pot.open(subject, book, PriceBook.ofCards(book), rules, asOf), input);
+    }
+
+    /** The label of what is in an opened pot, for the market and the day that it is asked by. */
+    public Label of(Pot pot, LabelInput input) {
+        String market = pot.brief().market();
         Named.Sums named = Named.of(pot);
-        Names names = new Names(book, rules.names().getOrDefault(market, Map.of()), rules.law(market));
+        Names names = new Names(pot.book(), rules.names().getOrDefault(market, Map.of()), rules.law(market));
         List<LabelEntry> entries = IngredientList.of(pot, named, names);
         List<LabelWarning> warnings = warnings(pot, input.language());
         List<Finding> findings = new ArrayList<>();
@@ -37,7 +41,7 @@ public final class Labels {
         return new Label(
                 input.productName(),
                 market,
-                asOf,
+                pot.asOf(),
                 rules.recordedOn(market),
                 "Ingredients",
                 entries,

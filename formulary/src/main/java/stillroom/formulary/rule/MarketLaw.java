@@ -12,11 +12,15 @@ import java.util.Optional;
 public final class MarketLaw {
     private final String market;
     private final List<Rule> rules;
+    private final Optional<LocalDate> recordedOn;
     private final Map<String, List<Rule>> bySubstance = new LinkedHashMap<>();
 
     public MarketLaw(String market, List<Rule> rules) {
         this.market = market;
         this.rules = List.copyOf(rules);
+        this.recordedOn = rules.stream()
+                .flatMap(rule -> rule.citation().readOn().stream())
+                .max(Comparator.naturalOrder());
         for (Rule rule : rules) {
             for (String substance : rule.substances()) {
                 bySubstance.computeIfAbsent(substance, key -> new ArrayList<>()).add(rule);
@@ -61,6 +65,6 @@ public final class MarketLaw {
 
     /** The newest day on which any row was read. */
     public Optional<LocalDate> recordedOn() {
-        return rules.stream().flatMap(rule -> rule.citation().readOn().stream()).max(Comparator.naturalOrder());
+        return recordedOn;
     }
 }

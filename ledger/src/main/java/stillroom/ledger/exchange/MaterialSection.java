@@ -63,7 +63,8 @@ final class MaterialSection {
                 price(fields),
                 fields.text("note"),
                 fields.number("naturalOriginIndex", 0, 1),
-                sources(fields));
+                sources(fields),
+                fields.object("certificate").flatMap(CertificateFields::read));
         fields.done();
         return Optional.of(card);
     }
@@ -144,6 +145,7 @@ final class MaterialSection {
         });
         Texts.put(into, "note", card.note());
         card.naturalOriginIndex().ifPresent(one -> into.put("naturalOriginIndex", Spans.plain(one)));
+        card.certificate().ifPresent(one -> CertificateFields.write(one, into.putObject("certificate")));
         if (!card.sources().isEmpty()) {
             ObjectNode sources = into.putObject("sources");
             new TreeMap<>(card.sources()).forEach(sources::put);

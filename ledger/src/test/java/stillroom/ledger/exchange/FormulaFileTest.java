@@ -178,6 +178,8 @@ class FormulaFileTest {
     @Test
     void everyFieldThatIsWrittenStandsInTheSchemaAndInTheDocument() throws IOException {
         String text = FormulaFileWriter.write(full());
+        assertThat(FormulaFileReader.read(text).problems()).isEmpty();
+        assertThat(FormulaFileReader.read(text).file()).contains(full());
         assertThat(schema().validate(text, InputFormat.JSON)).isEmpty();
         String schema = Files.readString(DOCS.resolve("schema/formula-1.json"));
         String document = Files.readString(DOCS.resolve("file-format.md"));
@@ -320,7 +322,13 @@ class FormulaFileTest {
                 Optional.of(new Price(Money.of("3"), Grams.of("100"))),
                 "note",
                 Optional.of(0.5),
-                Map.of("usage", "from memory"));
+                Map.of("usage", "from memory"),
+                Optional.of(new stillroom.formulary.material.FragranceCertificate(
+                        java.time.LocalDate.of(2026, 1, 2),
+                        "51st amendment",
+                        List.of(new stillroom.formulary.material.FragranceCertificate.MaximumUse(
+                                "5A", Set.of(ProductType.BODY_LOTION), Percent.of("1.5"))),
+                        Optional.of(12.0))));
         Brief brief = new Brief(
                 ProductType.TONER,
                 Set.of(Brief.People.ADULTS),

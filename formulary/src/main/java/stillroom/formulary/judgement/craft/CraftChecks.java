@@ -9,19 +9,23 @@ public final class CraftChecks {
 
     private CraftChecks() {}
 
-    public static List<Check> all() {
+    /** Those whose answer depends on the day whose law is asked. */
+    public static List<Check> dated() {
+        return List.of(FragranceChecks::certificates, PreservationChecks::present, NitrosamineChecks::secondaryAmines);
+    }
+
+    /** Those that find the same on every day. */
+    public static List<Check> steady() {
         return List.of(
                 BalanceChecks::total,
                 KnowledgeChecks::compositions,
                 KnowledgeChecks::loops,
                 KnowledgeChecks::perfume,
-                FragranceChecks::certificates,
                 FragranceChecks::furocoumarins,
                 UsageChecks::range,
                 PhChecks::materials,
                 PhChecks::band,
                 PhChecks::skin,
-                PreservationChecks::present,
                 PreservationChecks::inactivated,
                 PreservationChecks::cationic,
                 PreservationChecks::withoutWater,
@@ -36,7 +40,6 @@ public final class CraftChecks {
                 ChelatorChecks::extracts,
                 OrderChecks::sequence,
                 OrderChecks::wetting,
-                NitrosamineChecks::secondaryAmines,
                 BriefChecks::price,
                 HandlingChecks::corrosive,
                 HandlingChecks::lye);

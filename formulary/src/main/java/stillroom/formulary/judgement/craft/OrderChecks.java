@@ -17,9 +17,10 @@ final class OrderChecks {
 
     static void sequence(Pot pot, Consumer<Finding> report) {
         List<Item> items = pot.items();
+        List<Ingredients> ingredients = Ingredients.of(pot);
         for (OrderRule rule : pot.rules().order()) {
-            boolean[] first = matching(pot, rule.first());
-            boolean[] then = matching(pot, rule.then());
+            boolean[] first = matching(pot, ingredients, rule.first());
+            boolean[] then = matching(pot, ingredients, rule.then());
             for (int late = 1; late < items.size(); late++) {
                 // The nearest wrong neighbour is the one to swap with.
                 for (int early = late - 1; first[late] && early >= 0; early--) {
@@ -34,8 +35,10 @@ final class OrderChecks {
 
     /** A gum goes lumpy in water unless something wets it first; so a look where nothing that wets stands before it. */
     static void wetting(Pot pot, Consumer<Finding> report) {
-        boolean[] gums = matching(pot, List.of("tag:gum"));
-        boolean[] wets = matching(pot, List.of("tag:humectant", "tag:oil", "tag:alcohol", "tag:ethoxylated"));
+        List<Ingredients> ingredients = Ingredients.of(pot);
+        boolean[] gums = matching(pot, ingredients, List.of("tag:gum"));
+        boolean[] wets =
+                matching(pot, ingredients, List.of("tag:humectant", "tag:oil", "tag:alcohol", "tag:ethoxylated"));
         for (int gum = 0; gum < gums.length; gum++) {
             boolean wetted = false;
             boolean inWater = false;
@@ -62,10 +65,13 @@ final class OrderChecks {
         }
     }
 
-    private static boolean[] matching(Pot pot, List<String> selectors) {
-        boolean[] matching = new boolean[pot.items().size()];
+    private static boolean[] matching(Pot pot, List<Ingredients> items, List<String> selectors) {
+        boolean[] matching = new boolean[items.size()];
         for (int i = 0; i < matching.length; i++) {
-            matching[i] = matches(pot, pot.items().get(i), selectors);
+            Ingredients one = items.get(i);
+            for (int word = 0; one.counts() && !matching[i] && word < selectors.size(); word++) {
+                matching[i] = matches(pot, one, selectors.get(word));
+            }
         }
         return matching;
     }
@@ -83,26 +89,36 @@ final class OrderChecks {
                 "Swap them: " + first.name() + " first. " + rule.mend());
     }
 
-    private static boolean matches(Pot pot, Item item, List<String> selectors) {
-        return item.portion().share().upper() > 0
-                && item.material().isPresent()
-                && selectors.stream().anyMatch(selector -> matches(pot, item, selector));
-    }
-
-    private static boolean matches(Pot pot, Item item, String selector) {
+    private static boolean matches(Pot pot, Ingredients item, String selector) {
         int colon = selector.indexOf(':');
         String word = selector.substring(colon + 1);
-        List<Constituent> parts = Opened.parts(item.material(), pot.book()).stream()
-                .filter(part -> part.role() == Constituent.Role.INGREDIENT)
-                .toList();
         return switch (selector.substring(0, colon)) {
-            case "family" -> item.material().orElseThrow().family().name().equalsIgnoreCase(word);
-            case "substance" -> parts.stream().anyMatch(part -> part.substance().equals(word));
+            case "family" ->
+                item.item().material().orElseThrow().family().name().equalsIgnoreCase(word);
+            case "substance" ->
+                item.parts().stream().anyMatch(part -> part.substance().equals(word));
             case "tag" ->
-                parts.stream()
+                item.parts().stream()
                         .flatMap(part -> pot.book().substance(part.substance()).stream())
                         .anyMatch((Substance substance) -> substance.is(word));
             default -> throw new IllegalArgumentException("order rule selects by \"" + selector + "\"");
         };
+    }
+
+    /** A line with what is in it on purpose, opened once for all rules. */
+    private record Ingredients(Item item, List<Constituent> parts) {
+        static List<Ingredients> of(Pot pot) {
+            return pot.items().stream()
+                    .map(item -> new Ingredients(
+                            item,
+                            Opened.parts(item.material(), pot.book()).stream()
+                                    .filter(part -> part.role() == Constituent.Role.INGREDIENT)
+                                    .toList()))
+                    .toList();
+        }
+
+        boolean counts() {
+            return item.portion().share().upper() > 0 && item.material().isPresent();
+        }
     }
 }

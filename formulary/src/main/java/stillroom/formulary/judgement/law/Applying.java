@@ -2,17 +2,14 @@ package stillroom.formulary.judgement.law;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import stillroom.formulary.judgement.pot.Item;
+import stillroom.formulary.judgement.pot.NamingRow;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.Share;
 import stillroom.formulary.material.Family;
-import stillroom.formulary.rule.MarketLaw;
 import stillroom.formulary.rule.Rule;
 import stillroom.formulary.rule.Scope;
 
@@ -42,31 +39,16 @@ public record Applying(Rule rule, List<Share> shares) {
     }
 
     private static List<Applying> where(Pot pot, Predicate<Rule> wanted) {
-        return pot.rules().law(pot.brief().market()).stream()
-                .flatMap(law -> named(law, pot).stream())
-                .filter(applying -> wanted.test(applying.rule))
-                .filter(applying -> speaks(applying, pot))
-                .toList();
-    }
-
-    /** Every row that names a substance of the product; by id, as a row's own hash would cost more than its judgement. */
-    private static Collection<Applying> named(MarketLaw law, Pot pot) {
-        Map<String, Rule> rules = new LinkedHashMap<>();
-        Map<String, List<Share>> shares = new LinkedHashMap<>();
-        for (Share share : pot.shares()) {
-            if (share.amount().upper() > 0) {
-                for (Rule rule : law.naming(share.names())) {
-                    if (rule.scope().purpose() != Scope.Purpose.ADDED || share.isIngredient()) {
-                        rules.put(rule.id(), rule);
-                        shares.computeIfAbsent(rule.id(), id -> new ArrayList<>())
-                                .add(share);
-                    }
+        List<Applying> speaking = new ArrayList<>();
+        for (NamingRow row : pot.rows()) {
+            if (wanted.test(row.rule())) {
+                Applying applying = new Applying(row.rule(), row.shares());
+                if (speaks(applying, pot)) {
+                    speaking.add(applying);
                 }
             }
         }
-        List<Applying> named = new ArrayList<>(rules.size());
-        shares.forEach((id, found) -> named.add(new Applying(rules.get(id), found)));
-        return named;
+        return List.copyOf(speaking);
     }
 
     private static boolean speaks(Applying applying, Pot pot) {

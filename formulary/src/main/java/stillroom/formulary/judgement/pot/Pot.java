@@ -20,6 +20,7 @@ import stillroom.formulary.rule.RuleBook;
  *
  * @param items the portions with their cards, in working order
  * @param shares the composition with what is known of each substance, largest first
+ * @param rows the rule rows of the product's market, of any day, that name a substance of it
  * @param loops chains of cards that contain themselves
  */
 public record Pot(
@@ -30,6 +31,7 @@ public record Pot(
         List<Item> items,
         Composition composition,
         List<Share> shares,
+        List<NamingRow> rows,
         List<String> loops,
         Figures figures) {
     /** Below this share of a card its water is moisture. */
@@ -45,7 +47,22 @@ public record Pot(
                 .map(share -> new Share(share, book.substance(share.substance())))
                 .toList();
         Figures figures = new FigureWork(subject, items, shares, opened.composition(), prices, rules).figures();
-        return new Pot(subject, book, rules, asOf, items, opened.composition(), shares, opened.loops(), figures);
+        return new Pot(
+                subject,
+                book,
+                rules,
+                asOf,
+                items,
+                opened.composition(),
+                shares,
+                NamingRow.of(subject, shares, rules),
+                opened.loops(),
+                figures);
+    }
+
+    /** The same pot, asked by the law of another day: nothing in it is reckoned again. */
+    public Pot at(LocalDate day) {
+        return new Pot(subject, book, rules, day, items, composition, shares, rows, loops, figures);
     }
 
     static boolean isWater(String substance) {

@@ -23,12 +23,31 @@ public record Share(SubstanceShare share, Optional<Substance> substance) {
      * "Quaternium-15" is met under its name all the same.
      */
     public List<String> names() {
-        String byName = slug(name());
-        return byName.equals(key()) ? List.of(key()) : List.of(key(), byName);
+        return isSlug(key(), name()) ? List.of(key()) : List.of(key(), slug(name()));
     }
 
     public boolean isNamedBy(List<String> keys) {
         return keys.contains(key()) || names().stream().anyMatch(keys::contains);
+    }
+
+    /** Whether the key is the slug of the name already, as it mostly is; told without making it. */
+    private static boolean isSlug(String key, String name) {
+        if (key.length() != name.length()) {
+            return false;
+        }
+        for (int i = 0; i < key.length(); i++) {
+            char letter = Character.toLowerCase(name.charAt(i));
+            boolean same = Character.isLetterOrDigit(letter) ? key.charAt(i) == letter : isBreak(key, i);
+            if (!same) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** A single hyphen inside the key. */
+    private static boolean isBreak(String key, int place) {
+        return key.charAt(place) == '-' && place > 0 && place < key.length() - 1 && key.charAt(place - 1) != '-';
     }
 
     /** Lower case, with one hyphen for each run of anything else but letters and digits. */

@@ -10,6 +10,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import stillroom.desk.cli.BackupCommand;
+import stillroom.desk.cli.BlendCommand;
 import stillroom.desk.cli.DataFolder;
 import stillroom.desk.cli.DesignCommand;
 import stillroom.desk.cli.DoseCommand;
@@ -41,6 +42,7 @@ import stillroom.ledger.store.LedgerException;
             EquilibriumCommand.class,
             DoseCommand.class,
             DesignCommand.class,
+            BlendCommand.class,
             ExportCommand.class,
             BackupCommand.class,
             RestoreCommand.class,

@@ -1,0 +1,24 @@
+package stillroom.science.blend;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Explains why no blend keeps all its limits. Stateless. */
+public final class WhyNot {
+    private WhyNot() {}
+
+    /**
+     * @param blend proven to be impossible
+     * @param patience for each of the questions that are asked on the way
+     */
+    public static Explanation explain(Blend blend, Patience patience) {
+        ConflictSearch search = new ConflictSearch(blend, patience);
+        List<Requirement> conflict = search.conflict();
+        Reliefs reliefs = new Reliefs(blend, patience);
+        List<Explanation.Relief> alone =
+                conflict.stream().map(reliefs::alone).flatMap(Optional::stream).toList();
+        List<Requirement> limits = Reliefs.limits(blend);
+        List<Explanation.Relief> together = limits.isEmpty() ? List.of() : reliefs.passing(limits);
+        return new Explanation(conflict, search.certain(), alone, together);
+    }
+}

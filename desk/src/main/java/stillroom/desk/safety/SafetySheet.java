@@ -23,7 +23,7 @@ public record SafetySheet(
         lines = List.copyOf(lines);
     }
 
-    static SafetySheet of(Desk desk, Studied of) {
+    public static SafetySheet of(Desk desk, Studied of) {
         SafetyTable table = SafetyBook.table(desk, of);
         Workshop workshop = desk.ledger().settings().read();
         return new SafetySheet(

@@ -29,7 +29,7 @@ import stillroom.formulary.quantity.Grams;
 import stillroom.ledger.workshop.Workshop;
 
 /** Writes the record of a batch from its log. */
-final class RecordSheet {
+public final class RecordSheet {
     private final BatchWork work;
     private final BatchState state;
     private final AsMade made;
@@ -37,7 +37,7 @@ final class RecordSheet {
     private final Shown shown;
     private final int decimals;
 
-    RecordSheet(BatchWork work) {
+    public RecordSheet(BatchWork work) {
         this.work = work;
         this.state = work.state();
         this.made = AsMade.of(state, work.formula(), work.book());
@@ -46,7 +46,7 @@ final class RecordSheet {
         this.decimals = work.desk().ledger().settings().read().decimalsShown();
     }
 
-    BatchRecord record() {
+    public BatchRecord record() {
         Workshop workshop = work.desk().ledger().settings().read();
         return new BatchRecord(
                 work.product().name(),

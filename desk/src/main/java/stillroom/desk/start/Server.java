@@ -6,6 +6,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
 import java.time.Clock;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import stillroom.desk.assessor.AssessorRoutes;
 import stillroom.desk.batches.BatchRoutes;
 import stillroom.desk.batches.bench.BenchRoutes;
 import stillroom.desk.batches.bench.RunningTimers;
@@ -100,6 +101,7 @@ public final class Server {
         RecipeRoutes.add(routes, desk);
         PictureRoutes.add(routes, desk);
         PaperRoutes.add(routes, desk);
+        AssessorRoutes.add(routes, desk);
         ImportRoutes.add(routes, desk);
     }
 }

@@ -19,7 +19,6 @@ import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.quantity.Interval;
 import stillroom.formulary.quantity.PercentRange;
 import stillroom.formulary.rule.RuleBook;
-import stillroom.formulary.rule.RuleTables;
 
 /** The one way from a page to the judgement of a subject: today's law, this workshop's prices. */
 public final class Judgement {
@@ -30,7 +29,7 @@ public final class Judgement {
         static final Evaluator EVALUATOR = new Evaluator(Law.book());
         static final ClaimsGate GATE = new ClaimsGate(EVALUATOR.rules());
         static final Labels LABELS = new Labels(EVALUATOR.rules());
-        static final Map<String, String> TEXTS = RuleTables.texts();
+        static final Map<String, String> TEXTS = Law.texts();
         static final LetterHeights HEIGHTS = LetterHeights.load();
         static final LawComparison COMPARISON = new LawComparison(EVALUATOR);
     }

@@ -23,6 +23,8 @@ public final class Law {
     /** Countries read at the start; set once, before the first page. */
     private static volatile List<Country> own = List.of();
 
+    private static volatile Map<String, String> ownTexts = Map.of();
+
     private Law() {}
 
     private static final class Tables {
@@ -47,6 +49,29 @@ public final class Law {
         return book;
     }
 
+    /** The text of every table, those of the program and those of the maker's own countries, by file name. */
+    public static Map<String, String> texts() {
+        Map<String, String> texts = new HashMap<>(RuleTables.texts());
+        texts.putAll(ownTexts);
+        return texts;
+    }
+
+    private static Map<String, String> texts(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            return Map.of();
+        }
+        try (Stream<Path> files = Files.walk(folder)) {
+            Map<String, String> texts = new HashMap<>();
+            for (Path file : files.filter(one -> name(one).endsWith(TABLE)).toList()) {
+                texts.put("own " + folder.relativize(file), Files.readString(file));
+            }
+            return texts;
+        } catch (IOException trouble) {
+            throw new LedgerException(
+                    "The rule tables in " + folder + " cannot be read: " + trouble.getMessage(), trouble);
+        }
+    }
+
     /** Codes of the maker's own countries, to choose from. */
     public static List<String> ownMarkets() {
         return own.stream().map(country -> country.law().market()).toList();
@@ -59,6 +84,7 @@ public final class Law {
      */
     public static void readOwn(Path dataFolder) {
         own = countries(dataFolder.resolve(FOLDER));
+        ownTexts = texts(dataFolder.resolve(FOLDER));
     }
 
     /** One country for each folder in the folder; none where there is no such folder. */

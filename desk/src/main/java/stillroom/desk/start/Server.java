@@ -25,6 +25,7 @@ import stillroom.desk.labels.LabelRoutes;
 import stillroom.desk.law.LawRoutes;
 import stillroom.desk.lots.LotRoutes;
 import stillroom.desk.materials.MaterialRoutes;
+import stillroom.desk.packs.PackRoutes;
 import stillroom.desk.papers.PaperRoutes;
 import stillroom.desk.patterns.PatternRoutes;
 import stillroom.desk.pictures.PictureRoutes;
@@ -92,6 +93,7 @@ public final class Server {
         MadeRoutes.add(routes, desk);
         FillRoutes.add(routes, desk);
         UnitsRoutes.add(routes, desk);
+        PackRoutes.add(routes, desk);
         VesselsRoutes.add(routes, desk);
         TraceRoutes.add(routes, desk);
         PatternRoutes.add(routes, desk);

@@ -113,6 +113,14 @@ public final class BatchBook {
         return database.read(sql -> TouchSql.lastUse(sql, vessel));
     }
 
+    /** How many containers of a lot were filled, over all batches. */
+    public int packsUsed(String packLot) {
+        return database.read(sql -> (int) sql.number(
+                "select sum(units) as n from batch_touch where kind = ? and name = ?",
+                TouchSql.PACK_LOT,
+                TouchSql.small(packLot)));
+    }
+
     /** A vessel was used in a batch. */
     public record VesselUse(BatchRow row, Instant at) {}
 

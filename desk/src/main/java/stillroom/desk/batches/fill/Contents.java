@@ -11,6 +11,7 @@ import stillroom.formulary.batch.DeclaredContent;
 import stillroom.formulary.batch.Logged;
 import stillroom.formulary.batch.MeanFill;
 import stillroom.formulary.formula.ReadingKind;
+import stillroom.formulary.quantity.Grams;
 
 /** What the containers of a batch are declared to hold, and what a filling put into them. */
 final class Contents {
@@ -30,6 +31,16 @@ final class Contents {
                 .flatMap(Optional::stream)
                 .filter(value -> value > 0)
                 .reduce((earlier, later) -> later);
+    }
+
+    /** As last read, as filled [g/ml]. */
+    Optional<Double> density() {
+        return density;
+    }
+
+    /** What the label declares, as a mass [g]. */
+    Optional<Grams> declaredGrams() {
+        return onLabel.flatMap(content -> content.grams(density));
     }
 
     /** The mean beside the declared content; none where neither label nor container says one. */

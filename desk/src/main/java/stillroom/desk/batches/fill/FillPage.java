@@ -22,6 +22,11 @@ public record FillPage(
         Typed typed,
         List<Choice> vessels,
         String pack,
+        List<Choice> packLots,
+        List<String> compatibility,
+        String nominal,
+        String tare,
+        List<Check> checks,
         List<Fill> fills,
         Yielded yielded,
         List<Gate> gates,
@@ -32,6 +37,9 @@ public record FillPage(
         List<String> general) {
     public FillPage {
         vessels = List.copyOf(vessels);
+        packLots = List.copyOf(packLots);
+        compatibility = List.copyOf(compatibility);
+        checks = List.copyOf(checks);
         fills = List.copyOf(fills);
         gates = List.copyOf(gates);
         general = List.copyOf(general);
@@ -45,6 +53,17 @@ public record FillPage(
      * @param off whether that is to be looked at
      */
     public record Fill(String says, String each, String content, boolean off) {}
+
+    /** One fill check, container by container. */
+    public record Check(String says, boolean passes, List<String> sentences, List<Container> containers) {
+        public Check {
+            sentences = List.copyOf(sentences);
+            containers = List.copyOf(containers);
+        }
+    }
+
+    /** One container of a check; {@code verdict} says how far it is short. */
+    public record Container(int number, String net, String off, String verdict, boolean bad) {}
 
     /** Whether what is typed is to be confirmed before it is written down. */
     public boolean asks() {

@@ -15,16 +15,21 @@ final class FillReader {
     private final Input input;
     private final List<ReleaseGate> gates;
     private final Contents contents;
+    private final Packing packing;
+    private final CheckReader checks;
 
-    FillReader(Input input, List<ReleaseGate> gates, Contents contents) {
+    FillReader(Input input, List<ReleaseGate> gates, Contents contents, Packing packing) {
         this.input = input;
         this.gates = gates;
         this.contents = contents;
+        this.packing = packing;
+        this.checks = new CheckReader(input, contents, packing);
     }
 
     Optional<BatchEvent> event() {
         Optional<BatchEvent> event = switch (input.text("act")) {
             case "fill" -> filled();
+            case "check" -> checks.read();
             case "release" -> decided(Decision.RELEASED);
             case "reject" -> decided(Decision.REJECTED);
             default -> input.refuse("act", "This form is not known here; go back and try again.");
@@ -33,7 +38,10 @@ final class FillReader {
     }
 
     private Optional<BatchEvent> filled() {
-        String pack = input.required("pack", "The container");
+        Optional<String> packLot = Optional.of(input.text("packLot")).filter(code -> !code.isEmpty());
+        String named = packing.nameOf(packLot);
+        String pack =
+                input.text("pack").isEmpty() && !named.isEmpty() ? named : input.required("pack", "The container");
         Optional<Integer> containers = input.whole("containers", "The number of containers", 1, 1_000_000);
         if (containers.isEmpty() && !input.hasProblem("containers")) {
             input.refuse("containers", "The number of containers is missing.");
@@ -52,7 +60,13 @@ final class FillReader {
                 containers.orElseThrow(),
                 total.orElseThrow(),
                 retained,
-                input.text("note"));
+                input.text("note"),
+                packLot);
+        packing.problems(filled, contents.density()).forEach(problem -> {
+            if (input.text("note").isEmpty()) {
+                input.refuse(problem.field(), problem.sentence());
+            }
+        });
         askAbout(filled);
         return Optional.of(filled);
     }

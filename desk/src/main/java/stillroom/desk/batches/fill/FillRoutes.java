@@ -37,8 +37,8 @@ public final class FillRoutes {
         BatchWork work = BatchWork.of(desk, request);
         Input input = Input.of(request);
         List<ReleaseGate> gates = Gates.of(work);
-        LogPost.Outcome outcome =
-                new LogPost(work, input).take(() -> new FillReader(input, gates, new Contents(work)).event());
+        LogPost.Outcome outcome = new LogPost(work, input)
+                .take(() -> new FillReader(input, gates, new Contents(work), new Packing(work)).event());
         if (outcome.entry().isPresent()) {
             request.redirect(work.path() + "/fill?did=" + did(outcome.entry().get()), HttpStatus.SEE_OTHER);
             return;
@@ -56,7 +56,7 @@ public final class FillRoutes {
                 case RECALLED -> "recalled";
             };
         }
-        return "filled";
+        return entry.event() instanceof stillroom.formulary.batch.BatchEvent.Filled ? "filled" : "logged";
     }
 
     private static String title(BatchWork work) {

@@ -57,6 +57,17 @@ final class FillView {
                 typed,
                 vessels(),
                 pack(),
+                new Packing(work).choices(),
+                new Packing(work).compatibility(),
+                new Contents(work).declaredGrams().map(Format::reckonedGrams).orElse(""),
+                new Packing(work)
+                        .lastPack()
+                        .flatMap(one -> one.tare())
+                        .map(Format::grams)
+                        .orElse(""),
+                work.state().concerns().fillChecks().stream()
+                        .map(ChecksShown::of)
+                        .toList(),
                 fills(),
                 yielded(Yield.of(work.state())),
                 gates.stream()

@@ -1,0 +1,3 @@
+/** Containers and their lots. */
+@org.jspecify.annotations.NullMarked
+package stillroom.desk.packs;

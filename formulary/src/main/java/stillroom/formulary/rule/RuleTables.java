@@ -18,7 +18,7 @@ import stillroom.formulary.reference.ReferenceTable;
 public final class RuleTables {
     private static final Map<String, List<String>> TABLES = Map.of(
             "EU", List.of("annex-ii", "annex-iii", "annex-iv", "annex-v", "annex-vi", "allergens", "guidance"),
-            "UK", List.of("annex-ii", "annex-iii", "annex-iv", "annex-v", "allergens"),
+            "UK", List.of("annex-ii", "annex-iii", "annex-iv", "annex-v", "annex-vi", "allergens"),
             "US", List.of("cfr", "colours"));
 
     private RuleTables() {}

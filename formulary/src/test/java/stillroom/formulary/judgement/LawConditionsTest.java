@@ -269,7 +269,7 @@ class LawConditionsTest {
                 "0");
         Finding coverage = finding(judged, "law.coverage");
         assertThat(coverage.says()).contains("as recorded on 2026-11-25").contains("Not covered:");
-        book.pure("triethanolamine", Family.BASE, 149.19, "amine");
+        book.pure("isoeugenol", Family.FRAGRANCE, 164.2);
         Finding unread = finding(
                 book.judge(
                         new Brief(
@@ -286,13 +286,13 @@ class LawConditionsTest {
                         Bench.TODAY,
                         "water",
                         "q.s.",
-                        "triethanolamine",
-                        "0.5",
+                        "isoeugenol",
+                        "0.01",
                         "phenoxyethanol",
                         "0.9"),
                 "law.unread");
         assertThat(unread.kind()).isEqualTo(Finding.Kind.CANNOT_JUDGE);
-        assertThat(unread.says()).contains("triethanolamine");
+        assertThat(unread.says()).contains("isoeugenol");
     }
 
     /** The folder that the README beside the tables describes, for a country that does not exist. */

@@ -20,7 +20,6 @@ import stillroom.formulary.judgement.claim.ClaimsGate;
 import stillroom.formulary.judgement.law.LineLimits;
 import stillroom.formulary.quantity.Grams;
 import stillroom.formulary.rule.RuleBook;
-import stillroom.formulary.rule.RuleTables;
 import stillroom.ledger.exchange.FileProblem;
 import stillroom.ledger.exchange.ReadyFormula;
 import stillroom.ledger.store.LedgerException;
@@ -58,7 +57,7 @@ public final class RecipeCommand implements Callable<Integer> {
                     options.spec().commandLine(),
                     "Give one formula file, and for --out a file that ends in .html or .pdf");
         }
-        RuleBook rules = RuleTables.standard();
+        RuleBook rules = options.rules();
         options.check(rules);
         try (Library library = options.library(rules)) {
             return new FormulaInput(options, library.catalogue())

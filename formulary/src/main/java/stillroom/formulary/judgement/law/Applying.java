@@ -2,16 +2,14 @@ package stillroom.formulary.judgement.law;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import stillroom.formulary.judgement.pot.Item;
+import stillroom.formulary.judgement.pot.NamingRow;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.Share;
 import stillroom.formulary.material.Family;
-import stillroom.formulary.rule.MarketLaw;
 import stillroom.formulary.rule.Rule;
 import stillroom.formulary.rule.Scope;
 
@@ -41,34 +39,17 @@ public record Applying(Rule rule, List<Share> shares) {
     }
 
     private static List<Applying> where(Pot pot, Predicate<Rule> wanted) {
-        return pot.rules().law(pot.brief().market()).stream()
-                .flatMap(law -> named(law, pot).stream())
-                .filter(applying -> wanted.test(applying.rule))
-                .filter(applying -> speaks(applying, pot))
-                .toList();
-    }
-
-    /** Every row that names a substance of the product; by id, as a row's own hash would cost more than its judgement. */
-    private static List<Applying> named(MarketLaw law, Pot pot) {
-        Map<String, Found> found = new LinkedHashMap<>();
-        for (Share share : pot.shares()) {
-            if (share.amount().upper() > 0) {
-                for (Rule rule : law.naming(share.names())) {
-                    if (rule.scope().purpose() != Scope.Purpose.ADDED || share.isIngredient()) {
-                        found.computeIfAbsent(rule.id(), id -> new Found(rule, new ArrayList<>()))
-                                .shares
-                                .add(share);
-                    }
+        List<Applying> speaking = new ArrayList<>();
+        for (NamingRow row : pot.rows()) {
+            if (wanted.test(row.rule())) {
+                Applying applying = new Applying(row.rule(), row.shares());
+                if (speaks(applying, pot)) {
+                    speaking.add(applying);
                 }
             }
         }
-        return found.values().stream()
-                .map(one -> new Applying(one.rule, one.shares))
-                .toList();
+        return List.copyOf(speaking);
     }
-
-    /** A row while its substances are still being gathered. */
-    private record Found(Rule rule, List<Share> shares) {}
 
     private static boolean speaks(Applying applying, Pot pot) {
         Scope scope = applying.rule.scope();

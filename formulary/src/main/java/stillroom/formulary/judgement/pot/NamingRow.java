@@ -24,21 +24,23 @@ public record NamingRow(Rule rule, List<Share> shares) {
     /** Every row that names a substance of the product; by id, as a row's own hash would cost more than its judgement. */
     static List<NamingRow> of(Subject subject, List<Share> shares, RuleBook book) {
         Optional<MarketLaw> law = book.law(subject.brief().market());
-        Map<String, Rule> rules = new LinkedHashMap<>();
-        Map<String, List<Share>> named = new LinkedHashMap<>();
+        Map<String, Found> found = new LinkedHashMap<>();
         for (Share share : law.isEmpty() ? List.<Share>of() : shares) {
             if (share.amount().upper() > 0) {
                 for (Rule rule : law.get().naming(share.names())) {
                     if (rule.scope().purpose() != Scope.Purpose.ADDED || share.isIngredient()) {
-                        rules.put(rule.id(), rule);
-                        named.computeIfAbsent(rule.id(), id -> new ArrayList<>())
+                        found.computeIfAbsent(rule.id(), id -> new Found(rule, new ArrayList<>()))
+                                .shares
                                 .add(share);
                     }
                 }
             }
         }
-        List<NamingRow> rows = new ArrayList<>(rules.size());
-        named.forEach((id, found) -> rows.add(new NamingRow(rules.get(id), found)));
-        return List.copyOf(rows);
+        return found.values().stream()
+                .map(one -> new NamingRow(one.rule, one.shares))
+                .toList();
     }
+
+    /** A row while its substances are still being gathered. */
+    private record Found(Rule rule, List<Share> shares) {}
 }

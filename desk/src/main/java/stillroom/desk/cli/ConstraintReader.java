@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 import stillroom.science.mixture.LinearConstraint;
 
 /** Reads a limit on a weighted sum of fractions, in any of the ways in which one may be written (docs/commands.md). */
-final class ConstraintReader {
+public final class ConstraintReader {
     private static final Pattern RELATION = Pattern.compile("<=|>=|==|=|≤|≥|<|>");
     private static final Pattern SUMMAND =
             Pattern.compile("([+-]?)\\s*(\\d*\\.?\\d*(?:[eE][+-]?\\d+)?)\\s*\\*?\\s*[xX]_?(\\d+)");
@@ -19,7 +19,7 @@ final class ConstraintReader {
 
     private final int components;
 
-    ConstraintReader(int components) {
+    public ConstraintReader(int components) {
         this.components = components;
     }
 
@@ -107,7 +107,7 @@ final class ConstraintReader {
     }
 
     /** Such as x1 + 2 x3 - x4 <= 0.5; the figure stands on the right. */
-    private LinearConstraint sentence(String text) {
+    public LinearConstraint sentence(String text) {
         Matcher relation = RELATION.matcher(text);
         if (!relation.find()) {
             throw new IllegalArgumentException(

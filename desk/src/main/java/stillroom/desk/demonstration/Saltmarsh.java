@@ -88,13 +88,15 @@ record Saltmarsh(Desk desk, Ledger ledger, Instant now) {
 
     private void products() {
         Batches batches = new Batches(desk, now);
-        batches.handWash(handWash());
+        FormulaVersion handWash = handWash();
+        batches.handWash(handWash);
         pourAway("WAT-06");
         batches.toner(kept(LacticToner.NAME, LacticToner.brief(), LacticToner.formula()));
         batches.lotion(kept(HandLotion.NAME, HandLotion.brief(), HandLotion.formula()));
         batches.conditioner(kept(HairConditioner.NAME, HairConditioner.brief(), HairConditioner.formula()));
         Product balm = product(CalendulaBalm.NAME, CalendulaBalm.brief());
         version(balm, Optional.empty(), CalendulaBalm.formula(), "");
+        HandWashTrials.write(desk, handWash);
     }
 
     /** Two kept versions, to be laid side by side. */

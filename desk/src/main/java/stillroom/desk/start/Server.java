@@ -41,6 +41,7 @@ import stillroom.desk.shell.Shell;
 import stillroom.desk.shell.Workspace;
 import stillroom.desk.today.TodayRoutes;
 import stillroom.desk.trace.TraceRoutes;
+import stillroom.desk.trials.TrialRoutes;
 import stillroom.desk.workshop.WorkshopRoutes;
 import stillroom.desk.workshop.vessels.VesselsRoutes;
 
@@ -104,6 +105,7 @@ public final class Server {
         PictureRoutes.add(routes, desk);
         PaperRoutes.add(routes, desk);
         AssessorRoutes.add(routes, desk);
+        TrialRoutes.add(routes, desk);
         ImportRoutes.add(routes, desk);
     }
 }

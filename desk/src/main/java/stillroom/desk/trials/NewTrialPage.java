@@ -1,0 +1,60 @@
+package stillroom.desk.trials;
+
+import java.util.List;
+import stillroom.desk.shell.Choice;
+import stillroom.desk.shell.Format;
+import stillroom.desk.shell.Frame;
+import stillroom.desk.shell.Typed;
+import stillroom.formulary.trial.TrialSet;
+import stillroom.science.design.Criterion;
+import stillroom.science.mixture.Blending;
+
+/**
+ * The form of a new set of trials.
+ *
+ * @param rows lines of the formula
+ */
+public record NewTrialPage(Frame frame, long product, int version, String productName, Typed typed, List<Row> rows) {
+    public NewTrialPage {
+        rows = List.copyOf(rows);
+    }
+
+    /** A line that may vary; percent as it stands. */
+    public record Row(String id, String name, String percent, boolean chosen) {}
+
+    static NewTrialPage of(Frame frame, Varied varied, Typed typed, List<String> chosen) {
+        return new NewTrialPage(
+                frame,
+                varied.product().id(),
+                varied.version().number(),
+                varied.product().name(),
+                typed,
+                varied.lines().stream()
+                        .map(line -> new Row(
+                                line.id(),
+                                varied.name(line),
+                                Format.figure(varied.percent(line.id()), 2),
+                                chosen.contains(line.id())))
+                        .toList());
+    }
+
+    public List<Choice> models() {
+        return Words.MODELS;
+    }
+
+    public List<Choice> criteria() {
+        return Choice.of(
+                Criterion.class,
+                one -> one == Criterion.I
+                        ? "good predictions over the whole region"
+                        : "sharp coefficients: which line does what");
+    }
+
+    public List<Choice> aims() {
+        return Choice.of(TrialSet.Aim.class, Words::aim);
+    }
+
+    static Blending usual() {
+        return Blending.QUADRATIC;
+    }
+}

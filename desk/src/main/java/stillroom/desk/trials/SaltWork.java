@@ -1,0 +1,135 @@
+package stillroom.desk.trials;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import stillroom.desk.shell.Format;
+import stillroom.desk.shell.Frame;
+import stillroom.desk.shell.Input;
+import stillroom.science.curve.SaltCurve;
+import stillroom.science.curve.SaltPoint;
+
+/** One look at a salt curve: readings and conditions read, the curve fitted, the page put together. */
+final class SaltWork {
+    private final Input input;
+
+    SaltWork(Input input) {
+        this.input = input;
+    }
+
+    CurvePage page(Frame frame) {
+        List<SaltPoint> points = points();
+        double brought = input.number("brought", "The electrolyte that other materials bring", "0", "30")
+                .orElse(0.0);
+        Optional<Double> wanted = input.number("wanted", "The wanted viscosity", "0.000001", "1000000000");
+        List<String> said = new ArrayList<>();
+        List<ResultsPage.Row> rows = new ArrayList<>();
+        Optional<SaltCurve> curve = input.isSound() ? SaltCurve.fit(totals(points, brought)) : Optional.empty();
+        if (input.has("readings") && input.isSound() && curve.isEmpty()) {
+            said.add("Five readings at four different doses or more are needed, on both sides of the peak.");
+        }
+        curve.ifPresent(one -> tell(one, brought, wanted, said, rows));
+        return new CurvePage(frame, input.typed(), said, rows, curve.map(one -> picture(one, totals(points, brought))));
+    }
+
+    private List<SaltPoint> points() {
+        List<SaltPoint> points = new ArrayList<>();
+        for (double[] pair : Readings.pairs(input, "readings")) {
+            if (pair[0] < 0 || pair[0] > 70 || !(pair[1] > 0)) {
+                input.refuse("readings", "Doses lie between 0 and 70 %, viscosities above 0.");
+            } else {
+                points.add(new SaltPoint(pair[0], pair[1]));
+            }
+        }
+        boolean conditions = List.of("instrument", "spindle", "celsius", "age").stream()
+                .noneMatch(field -> input.text(field).isEmpty());
+        if (!points.isEmpty() && !conditions) {
+            input.refuse(
+                    "instrument",
+                    "Readings are compared only under the same conditions: instrument, spindle and speed, temperature and"
+                            + " age of the sample have to be named, one set for all of them.");
+        }
+        return points;
+    }
+
+    private static List<SaltPoint> totals(List<SaltPoint> points, double brought) {
+        return points.stream()
+                .map(point -> new SaltPoint(point.dose() + brought, point.viscosity()))
+                .toList();
+    }
+
+    private static void tell(
+            SaltCurve curve, double brought, Optional<Double> wanted, List<String> said, List<ResultsPage.Row> rows) {
+        rows.add(row("peak at a total of", curve.peakDose(), curve.peakHalfWidth()));
+        rows.add(row("of it to be added", curve.peakDose() - brought, curve.peakHalfWidth()));
+        rows.add(new ResultsPage.Row("viscosity at the peak", List.of(Words.figure(curve.peakViscosity()), "")));
+        rows.add(new ResultsPage.Row(
+                "advice ends at a total of",
+                List.of(Format.figure(curve.advisedUpTo(), 2) + " %", "80 % of the peak")));
+        rows.add(new ResultsPage.Row("shape", List.of(shape(curve.shape()), "lowest AICc of three")));
+        said.addAll(curve.said());
+        wanted.ifPresent(viscosity -> said.add(curve.doseFor(viscosity)
+                .map(dose -> String.format(
+                        Locale.ROOT,
+                        "For %s: a total of %.2f %% (± %.2f), so add %.2f %%. Add 70 %% of it first, then in portions.",
+                        Words.figure(viscosity),
+                        dose.dose(),
+                        dose.halfWidth(),
+                        Math.max(0, dose.dose() - brought)))
+                .orElse("That viscosity is not reached on the safe side: advice ends at 80 % of the peak, where it is "
+                        + Words.figure(curve.at(curve.advisedUpTo()))
+                        + ". More surfactant, or another thickener.")));
+        said.add("It holds for this formula, at the temperature and age of these readings.");
+    }
+
+    private static ResultsPage.Row row(String name, double value, double half) {
+        return new ResultsPage.Row(
+                name,
+                List.of(
+                        Format.figure(value, 2) + " %",
+                        Double.isFinite(half) ? "± " + Format.figure(half, 2) + " (95 %)" : "interval not known"));
+    }
+
+    private static String shape(SaltCurve.Shape shape) {
+        return switch (shape) {
+            case PARABOLA -> "parabola";
+            case BELL -> "bell";
+            case SKEWED_BELL -> "bell with a long tail";
+        };
+    }
+
+    private static CurvePage.Picture picture(SaltCurve curve, List<SaltPoint> points) {
+        double least = points.stream().mapToDouble(SaltPoint::dose).min().orElse(0);
+        double most = Math.max(
+                points.stream().mapToDouble(SaltPoint::dose).max().orElse(1),
+                Math.min(2 * least + 10, curve.peakDose()));
+        double high = Math.max(
+                curve.peakViscosity(),
+                points.stream().mapToDouble(SaltPoint::viscosity).max().orElse(1));
+        Axes axes = new Axes(least, most, 0, high);
+        StringBuilder line = new StringBuilder();
+        List<ResultsPage.Row> numbers = new ArrayList<>();
+        for (int k = 0; k <= 60; k++) {
+            double dose = least + (most - least) * k / 60;
+            line.append(axes.spot(dose, Math.max(0, curve.at(dose)))).append(' ');
+            if (k % 6 == 0) {
+                numbers.add(new ResultsPage.Row(Format.figure(dose, 2), List.of(Words.figure(curve.at(dose)))));
+            }
+        }
+        return new CurvePage.Picture(
+                line.toString().strip(),
+                points.stream()
+                        .map(point -> axes.mark(
+                                point.dose(),
+                                point.viscosity(),
+                                Format.figure(point.dose(), 2) + " %: " + Words.figure(point.viscosity())))
+                        .toList(),
+                curve.advisedUpTo() > least ? axes.x(curve.advisedUpTo()) : "",
+                Format.figure(least, 2) + " %",
+                Format.figure(most, 2) + " %",
+                "0",
+                Words.figure(high),
+                numbers);
+    }
+}

@@ -1,0 +1,234 @@
+package stillroom.desk.trials;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillroom.desk.shell.Desk;
+import stillroom.desk.shell.Frame.Section;
+import stillroom.desk.shell.Input;
+import stillroom.desk.shell.Typed;
+import stillroom.formulary.formula.FormulaVersion;
+import stillroom.formulary.formula.Product;
+import stillroom.formulary.trial.TrialSet;
+import stillroom.science.design.Criterion;
+import stillroom.science.design.DesignAnswer;
+import stillroom.science.design.DesignTask;
+import stillroom.science.design.MixtureDesign;
+import stillroom.science.design.Run;
+import stillroom.science.mixture.Blending;
+
+/** Sets of trials: planning, entering what was measured, and what follows from it. */
+public final class TrialRoutes {
+    private TrialRoutes() {}
+
+    public static void add(RoutesConfig routes, Desk desk) {
+        CurveRoutes.add(routes, desk);
+        routes.get("/trials", request -> list(desk, request));
+        routes.get("/trials/new", request -> ask(desk, request));
+        routes.post("/trials/new", request -> make(desk, request));
+        routes.get("/trials/{key}", request -> show(desk, request, Typed.NOTHING));
+        routes.post("/trials/{key}", request -> enter(desk, request));
+        routes.post("/trials/{key}/more", request -> more(desk, request));
+        routes.get("/trials/{key}/results", request -> results(desk, request));
+    }
+
+    private static void list(Desk desk, Context request) {
+        List<TrialListPage.Row> rows = new ArrayList<>();
+        for (TrialSet set : new TrialBook(desk).all()) {
+            long measured =
+                    set.runs().stream().filter(run -> !run.measured().isEmpty()).count();
+            String product = desk.ledger()
+                    .products()
+                    .product(set.base().product())
+                    .map(Product::name)
+                    .orElse("");
+            rows.add(new TrialListPage.Row(
+                    set.key(), set.name(), product, set.runs().size(), (int) measured));
+        }
+        List<TrialListPage.Start> starts = new ArrayList<>();
+        for (Product product : desk.ledger().products().products()) {
+            boolean trials = new TrialBook(desk).all().stream().anyMatch(set -> set.product() == product.id());
+            desk.ledger()
+                    .products()
+                    .newest(product.id())
+                    .filter(version -> !trials && version.formula().lines().size() > 1)
+                    .ifPresent(version ->
+                            starts.add(new TrialListPage.Start(product.id(), version.number(), product.name())));
+        }
+        desk.pages()
+                .show(
+                        request,
+                        "trials/list.jte",
+                        new TrialListPage(desk.frame(request, "Trials", Section.PRODUCTS), rows, starts));
+    }
+
+    private static Varied varied(Desk desk, Input input) {
+        long id = input.whole("product", "The product", 1, Integer.MAX_VALUE).orElse(0);
+        int number = input.whole("version", "The version", 1, Integer.MAX_VALUE).orElse(0);
+        return varied(desk, new TrialSet.Base(id, number));
+    }
+
+    private static Varied varied(Desk desk, TrialSet.Base base) {
+        Product product = desk.ledger()
+                .products()
+                .product(base.product())
+                .orElseThrow(() -> new NotFoundResponse("There is no product with this number."));
+        FormulaVersion version = desk.ledger()
+                .products()
+                .version(base.product(), base.version())
+                .orElseThrow(() -> new NotFoundResponse("This product has no such version."));
+        return Varied.of(desk, product, version);
+    }
+
+    private static void ask(Desk desk, Context request) {
+        Varied varied = varied(desk, Input.ofQuery(request));
+        desk.pages()
+                .show(
+                        request,
+                        "trials/new.jte",
+                        NewTrialPage.of(
+                                desk.frame(request, "New trials", Section.PRODUCTS), varied, Typed.NOTHING, List.of()));
+    }
+
+    private static void make(Desk desk, Context request) {
+        Input input = Input.of(request);
+        Varied varied = varied(desk, input);
+        Optional<NewTrial.Asked> asked = new NewTrial(input, varied).read();
+        if (asked.isPresent()) {
+            DesignAnswer answer = Making.search(asked.get().task());
+            Optional<MixtureDesign> design =
+                    answer.match(found -> Optional.of(found.design()), refused -> Optional.empty());
+            if (design.isPresent()) {
+                TrialSet set =
+                        new Making(desk).make(varied, asked.get(), design.get().runs());
+                request.redirect("/trials/" + set.key() + "?did=added", HttpStatus.SEE_OTHER);
+                return;
+            }
+            answer.match(found -> List.<String>of(), DesignAnswer.Refused::reasons)
+                    .forEach(sentence -> input.refuse("runs", sentence));
+        }
+        desk.pages()
+                .showAgain(
+                        request,
+                        "trials/new.jte",
+                        NewTrialPage.of(
+                                desk.frame("New trials", Section.PRODUCTS),
+                                varied,
+                                input.typed(),
+                                input.all("component")));
+    }
+
+    private static TrialSet set(Desk desk, Context request) {
+        return new TrialBook(desk).one(request.pathParam("key"));
+    }
+
+    private static void show(Desk desk, Context request, Typed typed) {
+        TrialSet set = set(desk, request);
+        TrialPage page =
+                TrialPage.of(desk.frame(request, set.name(), Section.PRODUCTS), set, Weighed.of(desk, set), typed);
+        if (typed.isSound()) {
+            desk.pages().show(request, "trials/trial.jte", page);
+        } else {
+            desk.pages().showAgain(request, "trials/trial.jte", page);
+        }
+    }
+
+    private static void enter(Desk desk, Context request) {
+        TrialSet set = set(desk, request);
+        Input input = Input.of(request);
+        List<TrialSet.Run> runs =
+                set.runs().stream().map(run -> entered(set, run, input)).toList();
+        if (!input.isSound()) {
+            show(desk, request, input.typed());
+            return;
+        }
+        new TrialBook(desk).write(set.withRuns(runs));
+        request.redirect("/trials/" + set.key() + "?did=saved", HttpStatus.SEE_OTHER);
+    }
+
+    private static TrialSet.Run entered(TrialSet set, TrialSet.Run run, Input input) {
+        Map<String, Double> measured = new LinkedHashMap<>();
+        for (int k = 0; k < set.responses().size(); k++) {
+            TrialSet.Response response = set.responses().get(k);
+            input.number("m" + run.version() + "-" + k, response.name(), "-1000000000", "1000000000")
+                    .ifPresent(value -> measured.put(response.name(), value));
+        }
+        List<Double> settings = new ArrayList<>();
+        for (int k = 0; k < set.variables().size(); k++) {
+            settings.add(input.number(
+                            "s" + run.version() + "-" + k,
+                            set.variables().get(k).name(),
+                            "-1000000000",
+                            "1000000000")
+                    .orElse(run.settings().get(k)));
+        }
+        return new TrialSet.Run(
+                run.version(),
+                run.order(),
+                run.block(),
+                run.fractions(),
+                settings,
+                measured,
+                input.text("note" + run.version()));
+    }
+
+    /** Further runs: those that add most to what is there, as it was weighed, on another day. */
+    private static void more(Desk desk, Context request) {
+        TrialSet set = set(desk, request);
+        Input input = Input.of(request);
+        int count = input.whole("more", "The number of runs", 1, 50).orElse(0);
+        if (count == 0 && input.isSound()) {
+            input.refuse("more", "The number of runs is missing.");
+        }
+        if (!input.isSound()) {
+            show(desk, request, input.typed());
+            return;
+        }
+        List<Run> made = Weighed.of(desk, set).stream()
+                .map(one -> one.trial(set, ""))
+                .map(run -> new Run(run.fractions(), run.process(), 1))
+                .toList();
+        DesignTask task = new DesignTask(
+                Region.of(set),
+                Region.model(set, Blending.valueOf(set.design().model())),
+                made.size() + count,
+                new DesignTask.Wishes(
+                        Criterion.valueOf(set.design().criterion()),
+                        1,
+                        0,
+                        made,
+                        set.design().seed()));
+        int day = set.runs().stream().mapToInt(TrialSet.Run::block).max().orElse(0) + 1;
+        Making.search(task)
+                .match(
+                        found -> {
+                            List<Run> fresh = found.design().runs().subList(made.size(), made.size() + count).stream()
+                                    .map(run -> new Run(run.fractions(), run.process(), day))
+                                    .toList();
+                            new Making(desk).extend(varied(desk, set.base()), set, fresh);
+                            request.redirect("/trials/" + set.key() + "?did=added", HttpStatus.SEE_OTHER);
+                            return true;
+                        },
+                        refused -> {
+                            refused.reasons().forEach(sentence -> input.refuse("more", sentence));
+                            show(desk, request, input.typed());
+                            return false;
+                        });
+    }
+
+    private static void results(Desk desk, Context request) {
+        TrialSet set = set(desk, request);
+        Results results = new Results(set, Weighed.of(desk, set), Input.ofQuery(request));
+        desk.pages()
+                .show(
+                        request,
+                        "trials/results.jte",
+                        results.page(desk.frame(request, set.name() + ": results", Section.PRODUCTS)));
+    }
+}

@@ -38,13 +38,13 @@ final class HandWashTrials {
     private static TrialSet wanted(FormulaVersion base) {
         return new TrialSet(
                 "",
-                "how much of which surfactant",
+                "How much of which surfactant",
                 new TrialSet.Base(base.productId(), base.number()),
                 0,
                 List.of(
                         component(base, "water-purified", "Water", share(base) - 31),
-                        component(base, "sles-27", "Laureth sulfate, 27 %", 26),
-                        component(base, "cocamidopropyl-betaine-30", "Betaine, 30 %", 5)),
+                        component(base, "sles-27", "Laureth sulfate", 26),
+                        component(base, "cocamidopropyl-betaine-30", "Betaine", 5)),
                 share(base),
                 List.of(),
                 List.of(),

@@ -1,6 +1,7 @@
 package stillroom.desk.trials;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import stillroom.desk.shell.Choice;
@@ -26,7 +27,9 @@ final class Results {
 
     Results(TrialSet set, List<Weighed> weighed, Input input) {
         this.set = set;
-        this.weighed = weighed;
+        this.weighed = weighed.stream()
+                .sorted(Comparator.comparingInt(one -> one.run().order()))
+                .toList();
         this.input = input;
         this.blending = input.choice("model", "The model", Blending.class)
                 .orElse(Blending.valueOf(set.design().model()));
@@ -207,11 +210,11 @@ final class Results {
         for (Weighed one : weighed) {
             Double measured = one.run().measured().get(response.name());
             if (measured == null) {
-                rows.add(new ResultsPage.Row("run " + one.run().version(), List.of("not measured", "", "", "", "")));
+                rows.add(new ResultsPage.Row("run " + one.run().order(), List.of("not measured", "", "", "", "")));
                 continue;
             }
             rows.add(new ResultsPage.Row(
-                    "run " + one.run().version() + (one.asWeighed() ? "" : " (as planned)"),
+                    "run " + one.run().order() + (one.asWeighed() ? "" : " (as planned)"),
                     List.of(
                             Words.figure(measured),
                             Words.figure(fit.fit().fitted().get(row)),

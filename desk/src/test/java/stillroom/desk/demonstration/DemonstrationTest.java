@@ -135,28 +135,31 @@ class DemonstrationTest {
 
     @Test
     void versionsAreJudgedWithTheirPricesAndWithoutWarning() {
-        assertThat(ledger().products().products()).hasSize(5).allSatisfy(product -> {
-            for (FormulaVersion version : ledger().products().versions(product.id())) {
-                var evaluation = Evaluator.standard()
-                        .evaluate(
-                                Subjects.of(version.formula(), product.brief()),
-                                ledger().materials().book(version.cards()),
-                                OpenDesk.NOW.atZone(ZoneOffset.UTC).toLocalDate());
-                assertThat(evaluation.warnings()).as(product.name()).isEmpty();
-                double cost = evaluation.figures().costPer100g().match(known -> known.value(), because -> {
-                    throw new AssertionError(product.name() + ": " + because);
+        assertThat(ledger().products().products())
+                .as("five products, and the runs of the trials")
+                .hasSize(6)
+                .allSatisfy(product -> {
+                    for (FormulaVersion version : ledger().products().versions(product.id())) {
+                        var evaluation = Evaluator.standard()
+                                .evaluate(
+                                        Subjects.of(version.formula(), product.brief()),
+                                        ledger().materials().book(version.cards()),
+                                        OpenDesk.NOW.atZone(ZoneOffset.UTC).toLocalDate());
+                        assertThat(evaluation.warnings()).as(product.name()).isEmpty();
+                        double cost = evaluation.figures().costPer100g().match(known -> known.value(), because -> {
+                            throw new AssertionError(product.name() + ": " + because);
+                        });
+                        assertThat(cost)
+                                .as(product.name())
+                                .isBetween(
+                                        0.01,
+                                        product.brief()
+                                                .priceCeilingPer100g()
+                                                .orElseThrow()
+                                                .value()
+                                                .doubleValue());
+                    }
                 });
-                assertThat(cost)
-                        .as(product.name())
-                        .isBetween(
-                                0.01,
-                                product.brief()
-                                        .priceCeilingPer100g()
-                                        .orElseThrow()
-                                        .value()
-                                        .doubleValue());
-            }
-        });
     }
 
     @Test

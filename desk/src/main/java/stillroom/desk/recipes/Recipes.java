@@ -52,6 +52,12 @@ public record Recipes(
         return Sheets.onOnePage(new Pages(), "recipes/recipe.jte", sheet.of(sheet.plan(allowed, today), today));
     }
 
+    /** The recipe itself, to be set among other things. */
+    public Recipe recipe(Grams size, BigDecimal step) {
+        RecipeSheet sheet = sheet(size, step);
+        return sheet.of(sheet.plan(allowed, today), today);
+    }
+
     private RecipeSheet sheet(Grams size, BigDecimal step) {
         HandOut usual = UsualWords.of(formula, book);
         HandOut words = new HandOut(size, new Grams(step), usual.lines(), false, false);

@@ -18,6 +18,7 @@ import stillroom.desk.batches.plan.PlanRoutes;
 import stillroom.desk.batches.premix.PremixRoutes;
 import stillroom.desk.batches.units.UnitsRoutes;
 import stillroom.desk.chemistry.ChemistryRoutes;
+import stillroom.desk.classes.ClassRoutes;
 import stillroom.desk.demonstration.DemonstrationRoutes;
 import stillroom.desk.dosing.DosingRoutes;
 import stillroom.desk.imports.ImportRoutes;
@@ -104,6 +105,7 @@ public final class Server {
         RecipeRoutes.add(routes, desk);
         PictureRoutes.add(routes, desk);
         PaperRoutes.add(routes, desk);
+        ClassRoutes.add(routes, desk);
         AssessorRoutes.add(routes, desk);
         TrialRoutes.add(routes, desk);
         ImportRoutes.add(routes, desk);

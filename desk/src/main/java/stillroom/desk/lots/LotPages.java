@@ -50,7 +50,9 @@ public final class LotPages {
             List<Choice> states,
             List<Count> counts,
             List<Use> uses,
-            String currency) {}
+            String currency,
+            boolean isWater,
+            List<String> water) {}
 
     /** The book's reckoning of a lot. */
     public record Stocked(Grams received, Grams poured, Grams counted, Grams onHand) {}

@@ -31,6 +31,7 @@ public final class LotRoutes {
     public static void add(RoutesConfig routes, Desk desk) {
         LotRoutes lots = new LotRoutes(desk);
         ReceivingRoutes.add(routes, desk);
+        WaterRoutes.add(routes, desk);
         routes.get("/lots", lots::list);
         routes.get("/lots/{code}", request -> lots.show(request, lots.lot(request)));
         routes.post("/lots/{code}", lots::change);

@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,9 +18,11 @@ import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.material.Certificate;
+import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Lot;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.Strength;
+import stillroom.formulary.material.WaterLot;
 import stillroom.formulary.quantity.Grams;
 import stillroom.formulary.quantity.Price;
 import stillroom.ledger.Ledger;
@@ -58,7 +61,33 @@ record LotView(Desk desk, StockedLot stocked) {
                 Choice.of(Lot.State.class, LotWords::state),
                 ledger.lots().counts(lot.code()).stream().map(this::count).toList(),
                 ledger.batches().holding(lot.code()).stream().map(LotView::use).toList(),
-                currency);
+                currency,
+                ledger.materials()
+                        .book()
+                        .material(lot.materialKey())
+                        .filter(card -> card.family() == Family.WATER)
+                        .isPresent(),
+                water(lot));
+    }
+
+    private List<String> water(Lot lot) {
+        return WaterRoutes.drawer(desk).read(lot.code()).map(LotView::water).orElse(List.of());
+    }
+
+    private static List<String> water(WaterLot water) {
+        List<String> says = new ArrayList<>();
+        if (!water.source().isBlank()) {
+            says.add("Source: " + water.source());
+        }
+        water.drawnOn().ifPresent(day -> says.add("Drawn on " + Format.day(day)));
+        water.microsiemensPerCentimetre()
+                .ifPresent(value -> says.add("Conductivity " + Format.figure(value, 1) + " µS/cm"));
+        if (!water.count().isBlank()) {
+            says.add("Last count " + water.count() + " CFU/ml"
+                    + water.countedOn().map(day -> ", " + Format.day(day)).orElse(""));
+        }
+        says.add(water.heat().isBlank() ? "No heat treatment is noted" : "Heat: " + water.heat());
+        return says;
     }
 
     /** A lot as the fields of its form. */

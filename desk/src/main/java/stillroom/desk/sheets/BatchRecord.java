@@ -28,6 +28,8 @@ public record BatchRecord(
         List<String> deviations,
         List<Fact> reconciliation,
         List<String> fills,
+        List<String> fillChecks,
+        List<String> concerns,
         List<LogLine> log,
         List<String> overruled,
         String decision,
@@ -41,6 +43,8 @@ public record BatchRecord(
         deviations = List.copyOf(deviations);
         reconciliation = List.copyOf(reconciliation);
         fills = List.copyOf(fills);
+        fillChecks = List.copyOf(fillChecks);
+        concerns = List.copyOf(concerns);
         log = List.copyOf(log);
         overruled = List.copyOf(overruled);
     }

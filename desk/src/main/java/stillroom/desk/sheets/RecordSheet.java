@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogLine;
 import stillroom.desk.batches.LogWords;
@@ -14,9 +15,12 @@ import stillroom.desk.sheets.BatchRecord.Made;
 import stillroom.desk.sheets.BatchRecord.Weighing;
 import stillroom.desk.shell.Format;
 import stillroom.formulary.batch.AsMade;
+import stillroom.formulary.batch.BatchEvent;
 import stillroom.formulary.batch.BatchEvent.Decided;
 import stillroom.formulary.batch.BatchEvent.Poured;
 import stillroom.formulary.batch.BatchState;
+import stillroom.formulary.batch.FillCheck;
+import stillroom.formulary.batch.Hold;
 import stillroom.formulary.batch.HotPour;
 import stillroom.formulary.batch.LogEntry;
 import stillroom.formulary.batch.Logged;
@@ -61,11 +65,30 @@ public final class RecordSheet {
                 ReadingRows.of(work),
                 deviations(),
                 reconciliation(),
-                state.fills().stream().map(fill -> words.say(fill.event())).toList(),
+                state.fills().stream()
+                        .map(fill -> words.say(fill.event()) + " "
+                                + Format.moment(fill.at(), work.desk().zone()) + ", " + fill.by())
+                        .toList(),
+                fillChecks(),
+                concerns(),
                 log(),
                 state.decision().map(d -> d.event().overruled()).orElse(List.of()),
                 state.decision().map(this::decision).orElse(""),
                 work.desk().ledger().batches().headHash(work.batch().id()).orElse("no entry yet"));
+    }
+
+    private List<String> fillChecks() {
+        return state.concerns().fillChecks().stream()
+                .map(entry -> {
+                    FillCheck check = FillCheck.of(
+                            entry.concern().nominal(),
+                            entry.concern().net(),
+                            entry.concern().tareDeviation());
+                    return check.weighed() + " containers weighed: mean " + Format.figure(check.mean(), 2) + " g of "
+                            + Format.grams(entry.concern().nominal()) + " g declared, "
+                            + (check.passes() ? "content holds." : String.join(" ", check.says()));
+                })
+                .toList();
     }
 
     private List<Fact> facts() {
@@ -141,7 +164,29 @@ public final class RecordSheet {
     private List<String> deviations() {
         List<String> deviations = new ArrayList<>(offTarget());
         made.hotPours().stream().map(this::hot).forEach(deviations::add);
+        work.holds().stream().filter(Hold::over).map(this::overrun).forEach(deviations::add);
+        state.vessels()
+                .forEach(vessel -> vessel.asItIs()
+                        .ifPresent(why ->
+                                deviations.add(vessel.name() + " was used without being sanitised. Reason: " + why)));
         return deviations;
+    }
+
+    private String overrun(Hold hold) {
+        return hold.says() + ". "
+                + Optional.ofNullable(state.concerns().explained().get(hold.name()))
+                        .map(why -> "Reason: " + why)
+                        .orElse("No reason is given.");
+    }
+
+    /** What stopped the batch, what was awaited and came, what was kept and checked, in the order of the log. */
+    private List<String> concerns() {
+        return work.log().stream()
+                .filter(entry -> !state.struck().contains(entry.number()))
+                .filter(entry -> entry.event() instanceof BatchEvent.Concerned)
+                .map(entry -> Format.moment(entry.at(), work.desk().zone()) + ", " + entry.by() + ": "
+                        + words.say(entry.event()))
+                .toList();
     }
 
     private String hot(HotPour hot) {

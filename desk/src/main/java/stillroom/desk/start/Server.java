@@ -11,6 +11,7 @@ import stillroom.desk.batches.BatchRoutes;
 import stillroom.desk.batches.bench.BenchRoutes;
 import stillroom.desk.batches.bench.RunningTimers;
 import stillroom.desk.batches.bulk.BulkRoutes;
+import stillroom.desk.batches.cost.CostRoutes;
 import stillroom.desk.batches.fill.FillRoutes;
 import stillroom.desk.batches.freehand.FreeHandRoutes;
 import stillroom.desk.batches.made.MadeRoutes;
@@ -95,6 +96,7 @@ public final class Server {
         MadeRoutes.add(routes, desk);
         FillRoutes.add(routes, desk);
         UnitsRoutes.add(routes, desk);
+        CostRoutes.add(routes, desk);
         PackRoutes.add(routes, desk);
         VesselsRoutes.add(routes, desk);
         TraceRoutes.add(routes, desk);

@@ -213,4 +213,39 @@ final class TracePagesTest {
                 .contains(">S-1<")
                 .doesNotContain(">S-2<");
     }
+
+    @Test
+    void whatIsKnownOfAWaterLotStandsOnItsPage() {
+        assertThat(bench.desk().get("/lots/WATER-1").body()).contains("Nothing is noted: source");
+        assertThat(bench.desk()
+                        .post("/lots/WATER-1/water", Map.of("source", "still", "count", "<10"))
+                        .body())
+                .contains("When was it counted?");
+        bench.desk()
+                .post(
+                        "/lots/WATER-1/water",
+                        Map.of(
+                                "source",
+                                "still",
+                                "count",
+                                "<10",
+                                "counted-on",
+                                "2026-11-20",
+                                "conductivity",
+                                "1.2",
+                                "heat",
+                                "boiled 10 min"));
+        assertThat(bench.desk().get("/lots/WATER-1").body())
+                .contains("Last count &lt;10 CFU/ml, 20 Nov 2026")
+                .contains("Conductivity 1.2")
+                .contains("boiled 10 min");
+    }
+
+    @Test
+    void theRecordTellsOfStopsSamplesAndWhatStoodTooLong() {
+        Batch batch = bench.released("S-1");
+        bench.act(batch, "units", "sample", "samples", "2", "where", "cupboard 3", "keep-until", "2029-11-25");
+        assertThat(bench.desk().get("/batches/" + batch.id() + "/record.pdf").body())
+                .startsWith("%PDF");
+    }
 }

@@ -58,14 +58,21 @@ final class LargerBatchSearch {
         return there.signum() > 0 ? there : Grams.ZERO;
     }
 
-    /** What is in cannot be rounded; what is added can. */
+    /** What is in cannot be rounded; what is added can, to a step that keeps the tolerance where there is one. */
     private List<Grams> rounded(List<LeastLarger.Part> parts, BigDecimal whole) {
         List<BigDecimal> exact = LeastLarger.masses(parts, whole);
         List<Grams> finals = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
-            BigDecimal there = parts.get(i).there();
+            LeastLarger.Part part = parts.get(i);
             BigDecimal step = overPour.step(lines.get(i)).value();
-            finals.add(new Grams(there.add(Steps.nearest(exact.get(i).subtract(there), step))));
+            BigDecimal wanted = part.fraction().multiply(whole);
+            BigDecimal off = part.tolerance().multiply(wanted);
+            BigDecimal lowest = Steps.notBelow(wanted.subtract(off).subtract(part.there()), step);
+            BigDecimal highest = Steps.notAbove(wanted.add(off).subtract(part.there()), step);
+            BigDecimal nearest = Steps.nearest(exact.get(i).subtract(part.there()), step);
+            BigDecimal kept =
+                    lowest.compareTo(highest) <= 0 ? nearest.max(lowest).min(highest) : nearest;
+            finals.add(new Grams(part.there().add(kept.max(BigDecimal.ZERO))));
         }
         return finals;
     }

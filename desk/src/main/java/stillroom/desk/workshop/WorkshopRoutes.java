@@ -32,6 +32,7 @@ public final class WorkshopRoutes {
         routes.post("/workshop/restore", workshop::putBack);
         routes.post("/workshop/begin", workshop::begin);
         BalanceRoutes.add(routes, desk);
+        ToleranceRoutes.add(routes, desk);
         MeterRoutes.add(routes, desk);
     }
 

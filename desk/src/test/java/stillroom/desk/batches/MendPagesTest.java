@@ -288,4 +288,49 @@ class MendPagesTest {
         assertThat(label.status()).isEqualTo(200);
         assertThat(label.body()).startsWith("%PDF");
     }
+
+    @Test
+    void aClockThatGoesBackLosesNothing() {
+        bench.weigh(batch, "Kettle", "l2", "25", "G-soon");
+        int entry = bench.log(batch).size();
+        bench.close();
+        bench = LotionBench.later(folder, java.time.Duration.ofHours(-30));
+
+        assertThat(act("act", "again", "entry", "" + entry, "shown", "25").status())
+                .isEqualTo(303);
+        assertThat(bench.state(batch).check(bench.state(batch).pours().get(1)).kind())
+                .as("a second look before the first is none")
+                .isEqualTo(stillroom.formulary.batch.PourCheck.Kind.NOT_CHECKED);
+        bench.weigh(batch, "Beaker", "l3", "60", "O-1");
+        assertThat(bench.state(batch).poured("l3")).isEqualTo(Grams.of("60"));
+        for (String path : new String[] {"", "/bench", "/as-made", "/fill", "/ph"}) {
+            assertThat(bench.get("/batches/" + batch + path).status()).as(path).isEqualTo(200);
+        }
+        assertThat(bench.get("/").status()).isEqualTo(200);
+        assertThat(bench.ledger().batches().firstAltered(batch)).isEmpty();
+    }
+
+    @Test
+    void theBalanceThatDoesNotBearTheVesselIsSaid() {
+        long heavy = bench.begin("B-3");
+        bench.act(
+                heavy,
+                Map.of("act", "ready", "newVessel", "Cauldron", "tare", "2900", "clean", "washed", "phase", "water"));
+        assertThat(bench.get("/batches/" + heavy + "/bench?do=weigh&vessel=Cauldron&line=l1")
+                        .body())
+                .contains("With Cauldron on it, Kitchen scale would show");
+    }
+
+    @Test
+    void tolerancesAreTheMakers() {
+        assertThat(bench.get("/workshop/tolerances").body()).contains("value=\"2\"", "value=\"5\"", "value=\"10\"");
+        Map<String, String> form =
+                new HashMap<>(Map.of("narrow", "2", "usual", "3", "wide", "10", "own", "Nonsense = 3"));
+        assertThat(bench.post("/workshop/tolerances", form).body()).contains("No material is called");
+        form.put("own", LotionBench.GLYCERIN + " = 1");
+        assertThat(bench.post("/workshop/tolerances", form).status()).isEqualTo(303);
+        assertThat(bench.get("/products/1/versions/1/plan?by=mass&mass=1000&balance=Kitchen+scale")
+                        .body())
+                .contains("± 0.5 g", "± 3.6 g");
+    }
 }

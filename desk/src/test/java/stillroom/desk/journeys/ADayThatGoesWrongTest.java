@@ -150,13 +150,27 @@ final class ADayThatGoesWrongTest {
         throw new IllegalStateException("the program ended before it said where it is");
     }
 
+    /** Presses a button and waits for what it brings: each page of the bench names its form anew. */
     private static void press(Page page, String button) {
+        Locator form = page.locator("input[name=requestId]");
+        String before = form.count() > 0 ? form.first().inputValue() : "";
         page.getByRole(
                         com.microsoft.playwright.options.AriaRole.BUTTON,
                         new Page.GetByRoleOptions().setName(button).setExact(true))
                 .first()
                 .click();
-        page.waitForLoadState(com.microsoft.playwright.options.LoadState.NETWORKIDLE);
+        page.waitForFunction(
+                "b => { const i = document.querySelector('input[name=requestId]');"
+                        + " return b === '' ? !!i : !i || i.value !== b; }",
+                before);
+    }
+
+    private static void follow(Page page, String link) {
+        page.getByRole(
+                        com.microsoft.playwright.options.AriaRole.LINK,
+                        new Page.GetByRoleOptions().setName(link).setExact(true))
+                .first()
+                .click();
     }
 
     private static void ready(Page page, String vessel) {
@@ -190,7 +204,8 @@ final class ADayThatGoesWrongTest {
         ready(page, "Jar");
         weighWhatIsAsked(page, "nothing else");
         press(page, "Done, write it down");
-        page.getByText("Put it on the shelf").first().click();
+        follow(page, "Put it on the shelf");
+        page.waitForSelector("#keeps");
         press(page, "Book it as a lot");
         assertThat(page.locator("#weigh-s").inputValue()).startsWith("PMX-");
         page.fill("#code", "MILK-1");
@@ -211,7 +226,8 @@ final class ADayThatGoesWrongTest {
     private static void goOn(Page page, String code) {
         page.navigate("/batches");
         page.getByText(code).first().click();
-        page.getByText("To the bench").first().click();
+        follow(page, "To the bench");
+        page.waitForSelector("#mass");
         assertThat(page.locator("#work").textContent()).contains("The plan is now", "31 g Glycerin");
         weighWhatIsAsked(page, "Sunflower oil");
         assertThat(page.locator("#lot").inputValue()).isEqualTo("O-1");

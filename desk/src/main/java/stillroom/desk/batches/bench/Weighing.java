@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.Cards;
+import stillroom.desk.batches.Masses;
 import stillroom.desk.batches.PhWords;
 import stillroom.desk.shell.Choice;
 import stillroom.formulary.batch.BatchEvent.Poured;
@@ -40,7 +41,7 @@ final class Weighing {
                 key,
                 cards.name(key),
                 cards.inci(key),
-                cautions(key, line.target()),
+                withVessel(line),
                 Purposes.of(work, line).name(),
                 Optional.of(target(line)),
                 lots.choices(),
@@ -116,6 +117,23 @@ final class Weighing {
                 .map(key -> new Choice(key, cards.name(key)))
                 .toList();
         return new Panel.Back("Take back out of " + vessel, inside, material, lastBalance());
+    }
+
+    /** What to mind, and whether the balance bears the vessel with it. */
+    private List<String> withVessel(PlannedLine line) {
+        List<String> said = new ArrayList<>(cautions(line.materialKey(), line.target()));
+        Optional<Grams> gross = work.state()
+                .vessel(vessel)
+                .flatMap(Vessel::expectedGross)
+                .map(now -> now.plus(line.target()).minus(work.state().poured(line.lineId())));
+        balances.stream()
+                .filter(balance -> balance.name().equals(line.balance()))
+                .filter(balance -> gross.filter(all -> all.compareTo(balance.maximum()) > 0)
+                        .isPresent())
+                .forEach(balance -> said.add("With " + vessel + " on it, " + balance.name() + " would show "
+                        + Masses.shown(gross.orElseThrow()) + " g, above its " + balance.maximum()
+                        + " g: weigh it beside, and pour it in."));
+        return said;
     }
 
     private List<String> cautions(String key, Grams mass) {

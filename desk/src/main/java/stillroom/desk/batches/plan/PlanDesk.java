@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Judgement;
+import stillroom.desk.workshop.ToleranceRoutes;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Product;
 import stillroom.formulary.judgement.Subjects;
@@ -18,7 +19,6 @@ import stillroom.formulary.plan.LotStock;
 import stillroom.formulary.plan.Plan;
 import stillroom.formulary.plan.Planner;
 import stillroom.formulary.plan.PremixPlan;
-import stillroom.formulary.plan.Tolerances;
 import stillroom.formulary.quantity.PercentRange;
 
 /** What a plan is made from: the version, its cards, the balances and the shelf as they stand now. */
@@ -52,7 +52,7 @@ record PlanDesk(Desk desk, Product product, FormulaVersion version, MaterialBook
     }
 
     private Planner planner(WeighedAs as, List<Balance> balances, List<LotStock> shelf) {
-        return new Planner(as.book(), new Bench(balances, shelf, Tolerances.USUAL), desk.today());
+        return new Planner(as.book(), new Bench(balances, shelf, ToleranceRoutes.of(desk)), desk.today());
     }
 
     /** What a law, or a preservative's least, leaves of each line, as it is weighed. */

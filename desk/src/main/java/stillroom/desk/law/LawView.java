@@ -85,11 +85,12 @@ final class LawView {
         Map<LocalDate, Map<String, Integer>> days = new TreeMap<>();
         for (MarketLaw law : rules.laws().values()) {
             for (Rule rule : law.rules()) {
-                begins(rule).ifPresent(day -> count(days, day, law.market() + " begin"));
-                rule.span().until().ifPresent(day -> count(days, day.plusDays(1), law.market() + " end"));
+                begins(rule).ifPresent(day -> count(days, day, law.market() + " new products must satisfy"));
+                rule.span().until().ifPresent(day -> count(days, day.plusDays(1), law.market() + " count no longer"));
                 rule.span()
                         .stockUntil()
-                        .ifPresent(day -> count(days, day.plusDays(1), law.market() + " end for older stock"));
+                        .ifPresent(day ->
+                                count(days, day.plusDays(1), law.market() + " older stock may no longer be sold"));
             }
         }
         List<Turning> turnings = new ArrayList<>();
@@ -114,7 +115,7 @@ final class LawView {
                 .map(one -> {
                     int space = one.getKey().indexOf(' ');
                     String market = one.getKey().substring(0, space);
-                    return market + ": " + one.getValue() + (one.getValue() == 1 ? " row to " : " rows to ")
+                    return market + ": " + one.getValue() + (one.getValue() == 1 ? " row, " : " rows, ")
                             + one.getKey().substring(space + 1);
                 })
                 .collect(Collectors.joining("; "));

@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.concurrent.atomic.AtomicReference;
 import stillroom.desk.law.TablePage.Row;
 import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Desk;
@@ -25,7 +24,7 @@ import stillroom.formulary.rule.RuleBook;
 public final class LawRoutes {
     private final Desk desk;
     /** The newest sweep; it lives as long as the program runs. */
-    private final AtomicReference<Optional<Sweep>> sweep = new AtomicReference<>(Optional.empty());
+    private volatile Optional<Sweep> sweep = Optional.empty();
 
     private LawRoutes(Desk desk) {
         this.desk = desk;
@@ -66,7 +65,7 @@ public final class LawRoutes {
                 rules.notCovered().getOrDefault(market, ""),
                 LawView.turnings(rules, day),
                 Choice.of(Sweep.Which.class, Sweep.Which::words),
-                sweep.get().map(Sweep::isRunning).orElse(false));
+                sweep.map(Sweep::isRunning).orElse(false));
         if (page.typed().isSound()) {
             desk.pages().show(request, "law/law.jte", page);
         } else {
@@ -134,10 +133,7 @@ public final class LawRoutes {
     private void sweep(Context request, Typed typed) {
         int page = Input.ofQuery(request).whole("page", "The page", 1, 10_000).orElse(1) - 1;
         SweepPage shown = SweepView.of(
-                desk.frame(request, "Every formula on another day", Section.WORKSHOP),
-                filled(typed),
-                sweep.get(),
-                page);
+                desk.frame(request, "Every formula on another day", Section.WORKSHOP), filled(typed), sweep, page);
         if (typed.isSound()) {
             desk.pages().show(request, "law/sweep.jte", shown);
         } else {
@@ -174,7 +170,7 @@ public final class LawRoutes {
         if (input.isSound() && to.get().isBefore(from.get())) {
             input.refuse("to", "The other day lies before the first one.");
         }
-        if (sweep.get().map(Sweep::isRunning).orElse(false)) {
+        if (sweep.map(Sweep::isRunning).orElse(false)) {
             input.refuse("from", "Formulas are being judged already; stop that first, or wait.");
         }
         if (!input.isSound() || from.isEmpty() || to.isEmpty()) {
@@ -187,13 +183,13 @@ public final class LawRoutes {
     }
 
     private synchronized void startUnlessRunning(Sweep.Wish wish) {
-        if (!sweep.get().map(Sweep::isRunning).orElse(false)) {
-            sweep.set(Optional.of(Sweep.begin(desk.ledger(), Judgement.comparison(), wish)));
+        if (!sweep.map(Sweep::isRunning).orElse(false)) {
+            sweep = Optional.of(Sweep.begin(desk.ledger(), Judgement.comparison(), wish));
         }
     }
 
     private void stop(Context request) {
-        sweep.get().ifPresent(Sweep::stop);
+        sweep.ifPresent(Sweep::stop);
         request.redirect("/law/sweep", HttpStatus.SEE_OTHER);
     }
 }

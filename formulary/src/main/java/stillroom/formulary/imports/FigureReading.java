@@ -33,6 +33,9 @@ final class FigureReading {
             return Figure.of(Figure.Kind.UNREADABLE)
                     .with(Flag.doubt("The spreadsheet could not compute this cell; it says \"" + cell.text() + "\"."));
         }
+        if (cell.text().matches("[-–—/.]+|(?i)n\\.?/?a\\.?|none|nil|keine?s?|aucun")) {
+            return Figure.NOTHING;
+        }
         Figure figure = cell.number().isPresent() ? number(cell, cell.number().get()) : text(cell.text(), mark);
         return cell.is(Cell.Trait.COMPUTED)
                 ? figure.with(Flag.note("Computed by the spreadsheet; its last saved value is taken."))

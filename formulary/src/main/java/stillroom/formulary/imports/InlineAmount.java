@@ -12,9 +12,12 @@ import java.util.regex.Pattern;
  */
 record InlineAmount(String name, Figure figure, boolean sure) {
     private static final String UNIT = "(?:%|‰|g|gr|grams?|gramm|mg|kg|oz|parts?|teile|ml|drops|tropfen)";
-    private static final Pattern BEHIND = Pattern.compile(
-            "(?i)(.*\\p{L}[^:=]*?)\\s*(?:[:=,;]|\\s[-–—]\\s|\\.{3,}|\\s|\\t|\\()\\s*((?:ca\\.? |~)?" + Numeral.FORM
-                    + "(?:\\s?(?:-|–|to)\\s?" + Numeral.FORM + ")?\\s*" + UNIT + "(?:\\s?[wm]/[wm])?)\\)?\\.?\\**");
+    private static final String PARTING = "\\s*(?:[:=,;]|\\s[-–—]\\s|\\.{3,}|\\s|\\t|\\()\\s*";
+    private static final String END = "\\s*" + UNIT + "(?:\\s?[wm]/[wm])?)\\)?\\.?\\**";
+    private static final Pattern RANGE_BEHIND = Pattern.compile("(?i)(.*\\p{L}[^:=]*?)" + PARTING + "(" + Numeral.FORM
+            + "(?:\\s*" + UNIT + ")?\\s?(?:-|–|to|bis)\\s?" + Numeral.FORM + END);
+    private static final Pattern BEHIND =
+            Pattern.compile("(?i)(.*\\p{L}[^:=]*?)" + PARTING + "((?:ca\\.? |~)?" + Numeral.FORM + END);
     private static final Pattern BEFORE = Pattern.compile(
             "(?i)[-•*]?\\s*(" + Numeral.FORM + "\\s*" + UNIT + ")(?:\\s+(?:of\\s+)?|\\s*[-–:]\\s*)(.*\\p{L}.*)");
     private static final Pattern PARTED =
@@ -25,7 +28,8 @@ record InlineAmount(String name, Figure figure, boolean sure) {
             "(?i)(.*?\\p{L}.*?)[\\s,:;(–-]+((?:q\\.?\\s?s\\.?p?\\.?|qsp|csp|c\\.s\\.p\\.?|q\\.b\\.|ad|to|up to|balance|rest|as needed|nach bedarf)(?![\\p{L}])[^)]*)\\)?");
 
     static Optional<InlineAmount> read(String text, Optional<Mark> mark) {
-        return parted(BEHIND, text, 1, mark, true)
+        return parted(RANGE_BEHIND, text, 1, mark, true)
+                .or(() -> parted(BEHIND, text, 1, mark, true))
                 .or(() -> parted(BEFORE, text, 2, mark, true))
                 .or(() -> asked(text, mark))
                 .or(() -> parted(PARTED, text, 1, mark, true))

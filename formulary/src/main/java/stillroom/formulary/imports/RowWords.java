@@ -24,7 +24,7 @@ final class RowWords {
     private static final Pattern TITLED = Pattern.compile(
             "(?i)(?:product|product name|produkt|produktname|formula|formula name|formel|rezept|rezeptur|recipe|recipe name|name|title|titel|nom|nom du produit|produit|producto|prodotto|formule|formula title)\\s*[:=]\\s*(.*)");
     private static final Pattern BATCH = Pattern.compile(
-            "(total )?(batch( size| weight)?|ansatz\\w*|chargengr\\w*|lot size|taille( du lot)?|makes|yield|gesamtmenge|menge gesamt|for|quantite totale)\\s*[:=]?\\s*(.*)");
+            "(total )?(batch( size| weight)?|ansatz\\w*|chargengr\\w*|lot size|taille( du lot)?|makes|yield|gesamtmenge|menge gesamt|for|quantite totale)\\s*[:=]?\\s*(?<said>.*)");
 
     private RowWords() {}
 
@@ -74,7 +74,7 @@ final class RowWords {
     /** What stands behind "Batch size:" in the same cell, empty where it stands in the next. */
     static Optional<String> batch(String text) {
         Matcher batch = BATCH.matcher(Folding.of(text));
-        return batch.matches() ? Optional.of(batch.group(4)) : Optional.empty();
+        return batch.matches() ? Optional.of(batch.group("said")) : Optional.empty();
     }
 
     /** How a phase is named in the formula: "A" becomes "Phase A". */

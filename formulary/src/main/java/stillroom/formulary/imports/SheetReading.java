@@ -25,16 +25,19 @@ public final class SheetReading {
             return asItStands;
         }
         ReadSheet turned = decided(grid.turnedOver(), guidance, knownName);
-        return soundLines(turned) > soundLines(asItStands) && soundLines(turned) >= 2
+        return longest(turned) > longest(asItStands) && longest(turned) >= 3
                 ? with(turned, Flag.doubt("The ingredients stand in a row; rows and columns were changed over."))
                 : asItStands;
     }
 
-    private static long soundLines(ReadSheet sheet) {
+    /** Most lines with name and amount in one formula. */
+    private static long longest(ReadSheet sheet) {
         return sheet.formulas().stream()
-                .flatMap(formula -> formula.lines().stream())
-                .filter(line -> line.amount().isPresent() && !line.name().isEmpty())
-                .count();
+                .mapToLong(formula -> formula.lines().stream()
+                        .filter(line -> line.amount().isPresent() && !line.name().isEmpty())
+                        .count())
+                .max()
+                .orElse(0);
     }
 
     /** Where texts can be thousands or decimals and nothing tells which, the reading in which the sums come out counts. */

@@ -53,7 +53,7 @@ enum Separator {
                 .map(line -> QUOTED.matcher(line).replaceAll("\"\""))
                 .toList();
         return Arrays.stream(values())
-                .filter(one -> one != NONE && one.parts(lines) > 0)
+                .filter(one -> one != NONE && one.isPlausible(lines))
                 .max(Comparator.comparingDouble((Separator one) -> one.fitness(lines))
                         .thenComparing(one -> -one.ordinal()))
                 .orElse(NONE);
@@ -66,6 +66,18 @@ enum Separator {
 
     static long quotes(String text) {
         return text.chars().filter(sign -> sign == '"').count();
+    }
+
+    /** A comma or a gap here and there is language; as a separator it stands in many lines, a comma not only in decimals. */
+    private boolean isPlausible(List<String> lines) {
+        if (this != COMMA && this != BLANKS) {
+            return parts(lines) > 0;
+        }
+        long parting = lines.stream()
+                .map(line -> this == COMMA ? line.replaceAll("(?<=\\d),(?=\\d)", ".") : line)
+                .filter(line -> count(line) > 0)
+                .count();
+        return parting * 3 >= lines.size();
     }
 
     private long parts(List<String> lines) {

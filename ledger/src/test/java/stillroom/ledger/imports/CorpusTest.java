@@ -1,0 +1,66 @@
+package stillroom.ledger.imports;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import stillroom.formulary.imports.Grid;
+import stillroom.formulary.imports.Guidance;
+import stillroom.formulary.imports.NameIndex;
+import stillroom.formulary.imports.ReadSheet;
+import stillroom.formulary.imports.SheetReading;
+import stillroom.formulary.material.StarterLibrary;
+import stillroom.ledger.json.Json;
+
+/**
+ * Messy sheets of our own making, written by three programs, each with its meaning beside it (invented data; the maker of
+ * the files stands in the same folder).
+ */
+class CorpusTest {
+    private static final NameIndex NAMES = NameIndex.of(StarterLibrary.load(), Map.of());
+
+    private static List<Path> files(String folder) {
+        try (Stream<Path> all = Files.list(Path.of(
+                Objects.requireNonNull(CorpusTest.class.getResource("/imports/" + folder)).toURI()))) {
+            return all.filter(file -> !file.toString().endsWith(".json") && !file.toString().endsWith(".md"))
+                    .sorted()
+                    .toList();
+        } catch (IOException | URISyntaxException missing) {
+            throw new AssertionError(missing);
+        }
+    }
+
+    static Marks judged(String folder) throws IOException {
+        Marks marks = new Marks();
+        for (Path file : files(folder)) {
+            Meant meant = Json.read(Files.readString(Path.of(file + ".json")), Meant.class);
+            List<Grid> grids = SpreadsheetFile.open(file)
+                    .match(Opened.Sheets::sheets, refused -> {
+                        throw new AssertionError(refused.sentence());
+                    });
+            List<ReadSheet> sheets = grids.stream()
+                    .map(grid -> SheetReading.read(grid, Guidance.NONE, NAMES::knows))
+                    .toList();
+            marks.judge(file.getFileName().toString(), meant, sheets);
+        }
+        System.out.println("Spreadsheets in " + folder + " (" + files(folder).size() + " files): " + marks);
+        marks.faults.forEach(System.out::println);
+        return marks;
+    }
+
+    @Test
+    void nearlyAllLinesAreRightAndNoneIsSilentlyWrong() throws IOException {
+        assertThat(files("corpus")).hasSizeGreaterThanOrEqualTo(60);
+        Marks marks = judged("corpus");
+        assertThat(marks.lines).isGreaterThan(500);
+        assertThat(marks.silent).isZero();
+        assertThat(marks.right).isGreaterThanOrEqualTo((int) Math.ceil(0.95 * marks.lines));
+    }
+}

@@ -1,0 +1,126 @@
+package stillroom.ledger.imports;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stillroom.formulary.formula.Amount;
+import stillroom.formulary.formula.ReadingKind;
+import stillroom.formulary.imports.Flag;
+import stillroom.formulary.imports.ReadFormula;
+import stillroom.formulary.imports.ReadLine;
+import stillroom.formulary.imports.ReadMaterial;
+import stillroom.formulary.imports.ReadSheet;
+
+/** Counts how a file was understood, line by line: right, wrong but flagged, silently wrong. Not thread-safe. */
+final class Marks {
+    /** Percentages reckoned from grams are rounded to four decimals, and the largest line takes what that leaves. */
+    private static final BigDecimal NEAR = new BigDecimal("0.0006");
+
+    int lines;
+    int right;
+    int rightButFlagged;
+    int flagged;
+    int silent;
+    int titles;
+    int titlesRight;
+    final List<String> faults = new ArrayList<>();
+
+    void judge(String file, Meant meant, List<ReadSheet> sheets) {
+        List<ReadFormula> formulas = sheets.stream().flatMap(sheet -> sheet.formulas().stream()).toList();
+        List<ReadMaterial> materials = sheets.stream().flatMap(sheet -> sheet.materials().stream()).toList();
+        boolean sheetFlagged = sheets.stream().flatMap(sheet -> sheet.flags().stream()).anyMatch(Flag::doubtful);
+        List<Meant.Formula> meantFormulas = meant.formulas() == null ? List.of() : meant.formulas();
+        for (int i = 0; i < Math.max(meantFormulas.size(), formulas.size()); i++) {
+            Optional<ReadFormula> read = i < formulas.size() ? Optional.of(formulas.get(i)) : Optional.empty();
+            Optional<Meant.Formula> wanted = i < meantFormulas.size() ? Optional.of(meantFormulas.get(i)) : Optional.empty();
+            judge(file, wanted, read, sheetFlagged);
+        }
+        judgeMaterials(file, meant.materials() == null ? List.of() : meant.materials(), materials);
+    }
+
+    private void judge(String file, Optional<Meant.Formula> wanted, Optional<ReadFormula> read, boolean sheetFlagged) {
+        List<Meant.Line> meant = wanted.map(Meant.Formula::lines).orElse(List.of());
+        List<ReadLine> found = new ArrayList<>(read.map(ReadFormula::lines).orElse(List.of()));
+        boolean whole = sheetFlagged || read.map(formula -> formula.doubts().findAny().isPresent()).orElse(false);
+        wanted.ifPresent(formula -> judgeTitle(file, formula.title(), read.map(ReadFormula::title).orElse("")));
+        for (Meant.Line line : meant) {
+            lines++;
+            Optional<ReadLine> same = found.stream().filter(one -> one.names().contains(line.name())).findFirst();
+            same.ifPresent(found::remove);
+            boolean isRight = same.map(one -> agrees(line, one)).orElse(false);
+            boolean isFlagged = whole || same.map(ReadLine::isDoubtful).orElse(false);
+            count(file + ": " + line + " <> " + same.map(Marks::shown).orElse("nothing"), isRight, isFlagged);
+        }
+        for (ReadLine more : found) {
+            boolean isFlagged = whole || more.isDoubtful();
+            flagged += isFlagged ? 1 : 0;
+            silent += isFlagged ? 0 : 1;
+            faults.add((isFlagged ? "flagged " : "SILENT ") + file + ": not meant: " + shown(more));
+        }
+    }
+
+    private void judgeTitle(String file, String wanted, String read) {
+        titles++;
+        boolean same = wanted.equals(read.isEmpty() ? SpreadsheetFile.stem(file) : read);
+        titlesRight += same ? 1 : 0;
+        if (!same) {
+            faults.add("title " + file + ": \"" + wanted + "\" <> \"" + read + "\"");
+        }
+    }
+
+    private void judgeMaterials(String file, List<Meant.Material> meant, List<ReadMaterial> read) {
+        for (Meant.Material material : meant) {
+            lines++;
+            Optional<ReadMaterial> same = read.stream().filter(one -> one.names().contains(material.name())).findFirst();
+            boolean isRight = same.map(one -> agrees(material, one)).orElse(false);
+            count(file + ": " + material + " <> " + same, isRight, same.map(ReadMaterial::isDoubtful).orElse(false));
+        }
+        if (read.size() > meant.size()) {
+            silent += read.size() - meant.size();
+            faults.add("SILENT " + file + ": " + (read.size() - meant.size()) + " materials that are none");
+        }
+    }
+
+    private void count(String what, boolean isRight, boolean isFlagged) {
+        right += isRight ? 1 : 0;
+        rightButFlagged += isRight && isFlagged ? 1 : 0;
+        flagged += !isRight && isFlagged ? 1 : 0;
+        silent += !isRight && !isFlagged ? 1 : 0;
+        if (!isRight) {
+            faults.add((isFlagged ? "flagged " : "SILENT ") + what);
+        }
+    }
+
+    private static boolean agrees(Meant.Line meant, ReadLine read) {
+        boolean phase = meant.phase() == null || meant.phase().equals(read.phase());
+        return phase && read.amount().map(amount -> agrees(meant.amount(), amount)).orElse(false);
+    }
+
+    private static boolean agrees(String meant, Amount amount) {
+        return amount.match(
+                fixed -> meant.matches("[\\d.]+")
+                        && fixed.percent().value().subtract(new BigDecimal(meant)).abs().compareTo(NEAR) <= 0,
+                () -> meant.equals("rest"),
+                reading -> meant.equals(reading.reading() == ReadingKind.PH ? "ph" : "needed"));
+    }
+
+    private static boolean agrees(Meant.Material meant, ReadMaterial read) {
+        return read.price().map(price -> price.paid().value().compareTo(new BigDecimal(meant.paid())) == 0
+                                && price.amount().value().compareTo(new BigDecimal(meant.grams())) == 0)
+                        .orElse(false)
+                && read.stock().map(stock -> stock.value().compareTo(new BigDecimal(meant.stock())) == 0).orElse(false)
+                && read.lot().equals(meant.lot())
+                && read.expires().isPresent();
+    }
+
+    private static String shown(ReadLine line) {
+        return line.names() + " " + line.amount() + " [" + line.phase() + "] " + line.nameCell() + " " + line.flags();
+    }
+
+    @Override
+    public String toString() {
+        return lines + " lines: " + right + " right (" + rightButFlagged + " of them flagged), " + flagged
+                + " wrong or too many and flagged, " + silent + " silently wrong; titles " + titlesRight + " of " + titles;
+    }
+}

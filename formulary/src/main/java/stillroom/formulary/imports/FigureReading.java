@@ -18,6 +18,9 @@ final class FigureReading {
             + "\\s*(?:-|–|—|\\.\\.\\.?|…|~|to|bis|à|a|until|up to)\\s*(" + Numeral.FORM + ")" + UNIT);
     private static final Pattern AT_MOST = Pattern.compile(
             "(?:<=?|≤|max\\.?|maximum|maximal|up to|bis zu|bis|jusqu'à|hasta|fino a)\\s*(" + Numeral.FORM + ")" + UNIT);
+    /** The same amount in another unit in brackets, as in "5 % (10 g)". */
+    private static final Pattern TWICE = Pattern.compile("([^(]+)\\(\\s*=?\\s*([^()]+)\\)");
+
     private static final Pattern ABOUT =
             Pattern.compile("^(?:~|≈|ca\\.?|circa|approx\\.?|about|around|etwa|env\\.?|environ)\\s*");
     private static final Pattern FOOTNOTE = Pattern.compile(
@@ -89,6 +92,14 @@ final class FigureReading {
     }
 
     private static Figure plain(String text, Optional<Mark> mark) {
+        Matcher twice = TWICE.matcher(text);
+        if (twice.matches()) {
+            Figure first = plain(twice.group(1).strip(), mark);
+            Figure second = plain(twice.group(2).strip(), mark);
+            return first.isNumber() && second.isNumber() && second.unit().isPresent()
+                    ? first
+                    : Figure.of(Figure.Kind.UNREADABLE);
+        }
         Matcher one = ONE.matcher(text);
         if (one.matches()) {
             return exact(one.group(1), one.group(2), mark);

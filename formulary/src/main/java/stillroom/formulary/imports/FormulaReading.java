@@ -13,6 +13,10 @@ import stillroom.formulary.formula.Amount;
 record FormulaReading(Table table, List<Row> rows, Terms terms) {
     List<ReadFormula> read() {
         List<ReadFormula> formulas = new ArrayList<>();
+        List<Row> joined = ColumnPerPhase.joined(table, rows);
+        if (joined != rows) {
+            return new FormulaReading(table, joined, terms).read();
+        }
         for (Variant variant : new Variants(table, rows, terms.guidance()).find()) {
             for (List<Row> segment : new Segments(rows, variant.main()).find()) {
                 formula(segment, variant).ifPresent(formulas::add);
@@ -124,7 +128,7 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
                 .filter(place -> !table.grid().cell(row.place(), place).isBlank())
                 .findFirst()
                 .orElse(0);
-        int amountAt = column(variant.main()).map(Column::place).orElse(nameAt);
+        int amountAt = amountAt(row, variant, nameAt);
         return new ReadLine(
                 row.place(),
                 table.grid().address(row.place(), nameAt),
@@ -136,6 +140,19 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
                 phase,
                 row.note(),
                 flags);
+    }
+
+    private int amountAt(Row row, Variant variant, int nameAt) {
+        int main = column(variant.main()).map(Column::place).orElse(nameAt);
+        boolean elsewhere = row.figures().size() == 1
+                && table.grid().cell(row.place(), main).isBlank();
+        return !elsewhere
+                ? main
+                : table.columns(Meaning.AMOUNT).stream()
+                        .map(Column::place)
+                        .filter(place -> !table.grid().cell(row.place(), place).isBlank())
+                        .findFirst()
+                        .orElse(main);
     }
 
     private static List<String> notes(List<Row> segment) {

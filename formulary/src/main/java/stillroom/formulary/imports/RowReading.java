@@ -30,7 +30,29 @@ final class RowReading {
                 place++) {
             rows.add(table.heads().contains(place) ? head(place) : row(place));
         }
+        titleThatLooksLikeALine();
         return List.copyOf(rows);
+    }
+
+    /** "Toner version 7" above lines that make 100 without it is a title and no 7 % of anything. */
+    private void titleThatLooksLikeALine() {
+        List<Row> lines =
+                rows.stream().filter(row -> row.kind() == RowKind.LINE).toList();
+        if (!bareInline || lines.size() < 3 || !lines.get(0).hasAmount()) {
+            return;
+        }
+        Row first = lines.get(0);
+        BigDecimal others = lines.stream()
+                .skip(1)
+                .filter(Row::hasAmount)
+                .map(row -> row.figures().get(0).middle())
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        if (first.figures().get(0).isNumber()
+                && first.figures().get(0).unit().isEmpty()
+                && isNear(others, BigDecimal.valueOf(100))
+                && terms.guidance().rows().get(first.place()) == null) {
+            rows.set(rows.indexOf(first), plain(first.place(), RowKind.TITLE));
+        }
     }
 
     /** Names that carry their amounts in the same cell, all through the table. */
@@ -91,6 +113,9 @@ final class RowReading {
         }
         if (RowWords.isTotal(first) || RowWords.isTotal(name)) {
             return RowWords.isOfAPhase(first) || RowWords.isOfAPhase(name) ? RowKind.SUBTOTAL : RowKind.TOTAL;
+        }
+        if (RowWords.isList(first)) {
+            return RowKind.NOTE;
         }
         boolean known = terms.knownName().test(name);
         if (!known && (RowWords.isFact(first) || RowWords.isFact(name)) && !name.isEmpty()) {

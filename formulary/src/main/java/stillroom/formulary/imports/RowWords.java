@@ -23,6 +23,9 @@ final class RowWords {
             "(batch|batch ?size|batch ?weight|total batch|for|makes|ansatz\\w*|chargengr\\w*|lot size|taille.*|size|yield|date|datum|fecha|data|version.*|rev\\w*\\.?|ph|ph[ -].*|final ph.*|target ph.*|viscosity.*|viskosit.*|density.*|dichte.*|page|seite|temp\\w*.*|total cost.*|cost.*|kosten.*|price.*|preis.*|fill\\w*.*|units?|pieces|stuck.*|loss.*|hlb.*|rpm.*|speed.*|mixing.*|shelf life.*|storage.*|menge gesamt|number of.*|anzahl.*|author|autor|by|prepared.*|erstellt.*|made by.*|customer|kunde|project|projekt|code|ref\\w*|type|typ|status|product.*|produkt.*|formula|formula (no|nr|name|code|id|number).*|formel|rezept\\w*|recipe.*|name|title|titel|nom|produit.*|producto.*|notes?|hinweis\\w*|bemerkung\\w*|appearance|colou?r|odou?r|skin type.*|batch (no|nr|number|code).*|charge.*|lot (no|nr).*)\\s?[:=]?");
     private static final Pattern TITLED = Pattern.compile(
             "(?i)(?:product|product name|produkt|produktname|formula|formula name|formel|rezept|rezeptur|recipe|recipe name|name|title|titel|nom|nom du produit|produit|producto|prodotto|formule|formula title)\\s*[:=]\\s*(.*)");
+    private static final Pattern LIST = Pattern.compile(
+            "(ingredients?|zutaten|you need|you will need|du brauchst|ingredientes|ingredienti|what you need|materials?|rohstoffe)\\b[^:]{0,40}:|ingredients?|zutaten");
+    private static final Pattern MAKES = Pattern.compile(".*\\b(makes|ergibt|for|fur|pour|para|per)\\s+(?<said>\\d.*)");
     private static final Pattern BATCH = Pattern.compile(
             "(total )?(batch( size| weight)?|ansatz\\w*|chargengr\\w*|lot size|taille( du lot)?|makes|yield|gesamtmenge|menge gesamt|for|quantite totale)\\s*[:=]?\\s*(?<said>.*)");
 
@@ -65,6 +68,11 @@ final class RowWords {
         return FACT.matcher(Folding.of(text)).matches();
     }
 
+    /** Whether the words say that ingredients follow, as in "Ingredients (makes 500 g):". */
+    static boolean isList(String text) {
+        return LIST.matcher(Folding.of(text)).matches();
+    }
+
     /** The name behind "Product:" and the like, empty where it stands in the next cell. */
     static Optional<String> title(String text) {
         Matcher titled = TITLED.matcher(text.strip());
@@ -74,12 +82,17 @@ final class RowWords {
     /** What stands behind "Batch size:" in the same cell, empty where it stands in the next. */
     static Optional<String> batch(String text) {
         Matcher batch = BATCH.matcher(Folding.of(text));
-        return batch.matches() ? Optional.of(batch.group("said")) : Optional.empty();
+        if (batch.matches()) {
+            return Optional.of(batch.group("said"));
+        }
+        Matcher makes = MAKES.matcher(Folding.of(text));
+        return isList(text) && makes.matches() ? Optional.of(makes.group("said")) : Optional.empty();
     }
 
     /** How a phase is named in the formula: "A" becomes "Phase A". */
     static String phaseName(String text) {
-        String plain = text.strip().replaceAll("[\\s:.)\\-–]+$", "").replaceAll("^\\(", "");
+        String whole = text.strip().replaceAll("[\\s:.\\-–]+$", "");
+        String plain = whole.contains("(") && !whole.startsWith("(") ? whole : whole.replaceAll("[)\\s]+$|^\\(", "");
         if (isPhaseLetter(plain)) {
             return "Phase " + plain.toUpperCase(java.util.Locale.ROOT);
         }

@@ -25,7 +25,7 @@ record Segments(List<Row> rows, int main) {
                 closed = false;
             }
             segment.add(row);
-            closed = closed || row.kind() == RowKind.TOTAL && closes(row, segment, i);
+            closed = closed || row.kind() == RowKind.TOTAL && hasLines(segment) && closes(row, segment, i);
         }
         segments.add(segment);
         return segments.stream().filter(Segments::hasLines).toList();

@@ -34,7 +34,8 @@ public final class SheetReading {
     private static long longest(ReadSheet sheet) {
         return sheet.formulas().stream()
                 .mapToLong(formula -> formula.lines().stream()
-                        .filter(line -> line.amount().isPresent() && !line.name().isEmpty())
+                        .filter(line ->
+                                line.amount().isPresent() && !line.name().isEmpty())
                         .count())
                 .max()
                 .orElse(0);
@@ -84,7 +85,11 @@ public final class SheetReading {
             }
         }
         columns.sort(java.util.Comparator.comparingInt(Column::place));
-        List<Flag> flags = grid.remarks().stream().map(Flag::doubt).toList();
+        List<Flag> flags =
+                new ArrayList<>(grid.remarks().stream().map(Flag::doubt).toList());
+        if (!materials.isEmpty()) {
+            flags.add(Flag.note("Taken for a list of materials, as it has columns of the shelf and no shares."));
+        }
         return new ReadSheet(grid, formulas, materials, columns, kinds, terms.mark(), flags);
     }
 

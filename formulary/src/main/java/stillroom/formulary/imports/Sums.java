@@ -41,6 +41,11 @@ final class Sums {
         BigDecimal all = BigDecimal.ZERO;
         BigDecimal part = BigDecimal.ZERO;
         boolean open = false;
+        BigDecimal whole = segment.stream()
+                .filter(row ->
+                        row.kind() == RowKind.LINE && place < row.figures().size())
+                .map(row -> scaled(row.figures().get(place)))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
         for (Row row : segment) {
             Figure figure = place < row.figures().size() ? row.figures().get(place) : Figure.NOTHING;
             if (row.kind() == RowKind.LINE) {
@@ -49,7 +54,8 @@ final class Sums {
                 open = open || !figure.isNumber();
             }
             if (row.kind() == RowKind.TOTAL && figure.isNumber()) {
-                judge(row, figure, total(all, unit, rest), flags);
+                // A total may stand above its lines.
+                judge(row, figure, total(all.signum() == 0 ? whole : all, unit, rest), flags);
             }
             if (row.kind() == RowKind.SUBTOTAL && figure.isNumber() && !open) {
                 judge(row, figure, Optional.of(part), flags);

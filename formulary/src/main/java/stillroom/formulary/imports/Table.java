@@ -53,10 +53,9 @@ record Table(
                         || column.meaning() == Meaning.STOCK
                         || column.meaning() == Meaning.RECEIVED);
         boolean phases = column(Meaning.PHASE).isPresent();
-        return !names().isEmpty()
-                && shelf
-                && !shares
-                && !phases
-                && (lots || columns(Meaning.AMOUNT).size() <= 1);
+        boolean priced =
+                column(Meaning.PRICE).isPresent() && columns(Meaning.AMOUNT).size() <= 1;
+        boolean noAmounts = columns(Meaning.AMOUNT).isEmpty();
+        return !names().isEmpty() && shelf && !shares && !phases && (lots || priced || noAmounts);
     }
 }

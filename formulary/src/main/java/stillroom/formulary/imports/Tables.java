@@ -41,7 +41,7 @@ record Tables(Grid grid, Terms terms) {
         List<Integer> titles = new ArrayList<>();
         int row = head.row() - 1;
         int blanks = 0;
-        while (row >= 0 && (isBlank(row) ? titles.isEmpty() && ++blanks <= 2 : isTitle(row, head))) {
+        while (row >= 0 && (isBlank(row) ? titles.isEmpty() && ++blanks <= 2 : isTitle(row))) {
             if (!isBlank(row)) {
                 titles.add(0, row);
             }
@@ -59,7 +59,7 @@ record Tables(Grid grid, Terms terms) {
     /** Whether all rows down to this one are titles as well: a sheet may begin with a paragraph of them. */
     private boolean nothingButWords(int last) {
         for (int row = 0; row <= last; row++) {
-            if (!isBlank(row) && !isTitle(row, new Head(row, 1, List.of(), ""))) {
+            if (!isBlank(row) && !isTitle(row)) {
                 return false;
             }
         }
@@ -70,10 +70,7 @@ record Tables(Grid grid, Terms terms) {
         return grid.rows().get(row).stream().allMatch(Cell::isBlank);
     }
 
-    private boolean isTitle(int row, Head head) {
-        if (head.row() == 0) {
-            return false;
-        }
+    private boolean isTitle(int row) {
         String first = grid.rows().get(row).stream()
                 .filter(cell -> !cell.isBlank())
                 .map(Cell::text)

@@ -23,7 +23,7 @@ final class WorkbookReading {
             throw new UnreadableSheet(foreign(parts));
         }
         try (ReadableWorkbook book =
-                new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, true))) {
+                new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(parts.has("xl/styles.xml"), true))) {
             return sheets(book, parts);
         } catch (IOException | RuntimeException broken) {
             if (broken instanceof UnreadableSheet refused) {

@@ -27,9 +27,11 @@ class CorpusTest {
     private static final NameIndex NAMES = NameIndex.of(StarterLibrary.load(), Map.of());
 
     private static List<Path> files(String folder) {
-        try (Stream<Path> all = Files.list(Path.of(
-                Objects.requireNonNull(CorpusTest.class.getResource("/imports/" + folder)).toURI()))) {
-            return all.filter(file -> !file.toString().endsWith(".json") && !file.toString().endsWith(".md"))
+        try (Stream<Path> all =
+                Files.list(Path.of(Objects.requireNonNull(CorpusTest.class.getResource("/imports/" + folder))
+                        .toURI()))) {
+            return all.filter(file -> !file.toString().endsWith(".json")
+                            && !file.toString().endsWith(".md"))
                     .sorted()
                     .toList();
         } catch (IOException | URISyntaxException missing) {
@@ -41,10 +43,9 @@ class CorpusTest {
         Marks marks = new Marks();
         for (Path file : files(folder)) {
             Meant meant = Json.read(Files.readString(Path.of(file + ".json")), Meant.class);
-            List<Grid> grids = SpreadsheetFile.open(file)
-                    .match(Opened.Sheets::sheets, refused -> {
-                        throw new AssertionError(refused.sentence());
-                    });
+            List<Grid> grids = SpreadsheetFile.open(file).match(Opened.Sheets::sheets, refused -> {
+                throw new AssertionError(refused.sentence());
+            });
             List<ReadSheet> sheets = grids.stream()
                     .map(grid -> SheetReading.read(grid, Guidance.NONE, NAMES::knows))
                     .toList();
@@ -60,6 +61,18 @@ class CorpusTest {
         assertThat(files("corpus")).hasSizeGreaterThanOrEqualTo(60);
         Marks marks = judged("corpus");
         assertThat(marks.lines).isGreaterThan(500);
+        assertThat(marks.silent).isZero();
+        assertThat(marks.right).isGreaterThanOrEqualTo((int) Math.ceil(0.95 * marks.lines));
+    }
+
+    /**
+     * Shapes set down before they were tried. On the first try 58 of their 92 lines were right, 18 more flagged or not read at all
+     * and said so, and 16 silently wrong; the reader was mended since.
+     */
+    @Test
+    void shapesThatWereNotForeseenAreUnderstoodSince() throws IOException {
+        Marks marks = judged("unforeseen");
+        assertThat(marks.lines).isGreaterThan(80);
         assertThat(marks.silent).isZero();
         assertThat(marks.right).isGreaterThanOrEqualTo((int) Math.ceil(0.95 * marks.lines));
     }

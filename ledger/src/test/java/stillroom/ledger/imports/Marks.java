@@ -27,26 +27,41 @@ final class Marks {
     final List<String> faults = new ArrayList<>();
 
     void judge(String file, Meant meant, List<ReadSheet> sheets) {
-        List<ReadFormula> formulas = sheets.stream().flatMap(sheet -> sheet.formulas().stream()).toList();
-        List<ReadMaterial> materials = sheets.stream().flatMap(sheet -> sheet.materials().stream()).toList();
-        boolean sheetFlagged = sheets.stream().flatMap(sheet -> sheet.flags().stream()).anyMatch(Flag::doubtful);
+        List<ReadFormula> formulas =
+                sheets.stream().flatMap(sheet -> sheet.formulas().stream()).toList();
+        List<ReadMaterial> materials =
+                sheets.stream().flatMap(sheet -> sheet.materials().stream()).toList();
+        boolean sheetFlagged =
+                sheets.stream().flatMap(sheet -> sheet.flags().stream()).anyMatch(Flag::doubtful);
         List<Meant.Formula> meantFormulas = meant.formulas() == null ? List.of() : meant.formulas();
         for (int i = 0; i < Math.max(meantFormulas.size(), formulas.size()); i++) {
             Optional<ReadFormula> read = i < formulas.size() ? Optional.of(formulas.get(i)) : Optional.empty();
-            Optional<Meant.Formula> wanted = i < meantFormulas.size() ? Optional.of(meantFormulas.get(i)) : Optional.empty();
-            judge(file, wanted, read, sheetFlagged);
+            Optional<Meant.Formula> wanted =
+                    i < meantFormulas.size() ? Optional.of(meantFormulas.get(i)) : Optional.empty();
+            // That nothing at all was understood is said, and so nothing is silent.
+            judge(file, wanted, read, sheetFlagged, formulas.isEmpty() && materials.isEmpty());
         }
         judgeMaterials(file, meant.materials() == null ? List.of() : meant.materials(), materials);
     }
 
-    private void judge(String file, Optional<Meant.Formula> wanted, Optional<ReadFormula> read, boolean sheetFlagged) {
+    private void judge(
+            String file,
+            Optional<Meant.Formula> wanted,
+            Optional<ReadFormula> read,
+            boolean sheetFlagged,
+            boolean nothing) {
         List<Meant.Line> meant = wanted.map(Meant.Formula::lines).orElse(List.of());
         List<ReadLine> found = new ArrayList<>(read.map(ReadFormula::lines).orElse(List.of()));
-        boolean whole = sheetFlagged || read.map(formula -> formula.doubts().findAny().isPresent()).orElse(false);
-        wanted.ifPresent(formula -> judgeTitle(file, formula.title(), read.map(ReadFormula::title).orElse("")));
+        boolean whole = sheetFlagged
+                || nothing
+                || read.map(formula -> formula.doubts().findAny().isPresent()).orElse(false);
+        wanted.ifPresent(formula ->
+                judgeTitle(file, formula.title(), read.map(ReadFormula::title).orElse("")));
         for (Meant.Line line : meant) {
             lines++;
-            Optional<ReadLine> same = found.stream().filter(one -> one.names().contains(line.name())).findFirst();
+            Optional<ReadLine> same = found.stream()
+                    .filter(one -> one.names().contains(line.name()))
+                    .findFirst();
             same.ifPresent(found::remove);
             boolean isRight = same.map(one -> agrees(line, one)).orElse(false);
             boolean isFlagged = whole || same.map(ReadLine::isDoubtful).orElse(false);
@@ -72,9 +87,14 @@ final class Marks {
     private void judgeMaterials(String file, List<Meant.Material> meant, List<ReadMaterial> read) {
         for (Meant.Material material : meant) {
             lines++;
-            Optional<ReadMaterial> same = read.stream().filter(one -> one.names().contains(material.name())).findFirst();
+            Optional<ReadMaterial> same = read.stream()
+                    .filter(one -> one.names().contains(material.name()))
+                    .findFirst();
             boolean isRight = same.map(one -> agrees(material, one)).orElse(false);
-            count(file + ": " + material + " <> " + same, isRight, same.map(ReadMaterial::isDoubtful).orElse(false));
+            count(
+                    file + ": " + material + " <> " + same,
+                    isRight,
+                    same.map(ReadMaterial::isDoubtful).orElse(false));
         }
         if (read.size() > meant.size()) {
             silent += read.size() - meant.size();
@@ -94,22 +114,31 @@ final class Marks {
 
     private static boolean agrees(Meant.Line meant, ReadLine read) {
         boolean phase = meant.phase() == null || meant.phase().equals(read.phase());
-        return phase && read.amount().map(amount -> agrees(meant.amount(), amount)).orElse(false);
+        return phase
+                && read.amount().map(amount -> agrees(meant.amount(), amount)).orElse(false);
     }
 
     private static boolean agrees(String meant, Amount amount) {
         return amount.match(
                 fixed -> meant.matches("[\\d.]+")
-                        && fixed.percent().value().subtract(new BigDecimal(meant)).abs().compareTo(NEAR) <= 0,
+                        && fixed.percent()
+                                        .value()
+                                        .subtract(new BigDecimal(meant))
+                                        .abs()
+                                        .compareTo(NEAR)
+                                <= 0,
                 () -> meant.equals("rest"),
                 reading -> meant.equals(reading.reading() == ReadingKind.PH ? "ph" : "needed"));
     }
 
     private static boolean agrees(Meant.Material meant, ReadMaterial read) {
-        return read.price().map(price -> price.paid().value().compareTo(new BigDecimal(meant.paid())) == 0
+        return read.price()
+                        .map(price -> price.paid().value().compareTo(new BigDecimal(meant.paid())) == 0
                                 && price.amount().value().compareTo(new BigDecimal(meant.grams())) == 0)
                         .orElse(false)
-                && read.stock().map(stock -> stock.value().compareTo(new BigDecimal(meant.stock())) == 0).orElse(false)
+                && read.stock()
+                        .map(stock -> stock.value().compareTo(new BigDecimal(meant.stock())) == 0)
+                        .orElse(false)
                 && read.lot().equals(meant.lot())
                 && read.expires().isPresent();
     }
@@ -121,6 +150,7 @@ final class Marks {
     @Override
     public String toString() {
         return lines + " lines: " + right + " right (" + rightButFlagged + " of them flagged), " + flagged
-                + " wrong or too many and flagged, " + silent + " silently wrong; titles " + titlesRight + " of " + titles;
+                + " wrong or too many and flagged, " + silent + " silently wrong; titles " + titlesRight + " of "
+                + titles;
     }
 }

@@ -13,5 +13,13 @@ record Meant(String made, List<Formula> formulas, List<Material> materials) {
     /** @param amount per cent, "rest" for q.s. to 100, "ph" for q.s. to pH */
     record Line(String name, String amount, String phase) {}
 
-    record Material(String name, String paid, @com.fasterxml.jackson.annotation.JsonProperty("for") String grams, String stock, String lot) {}
+    record Material(
+            String name,
+            String paid,
+
+            @com.fasterxml.jackson.annotation.JsonProperty("for")
+            String grams,
+
+            String stock,
+            String lot) {}
 }

@@ -44,6 +44,11 @@ public final class CardNames {
         return new CardNames(ledger.materials().book(), ledger.importNames().all());
     }
 
+    /** The cards of a library, where there is no workshop. */
+    public static CardNames of(MaterialBook book) {
+        return new CardNames(book, Map.of());
+    }
+
     private static String folded(String name) {
         return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
     }

@@ -54,7 +54,7 @@ public record SettledFormula(
                 lines);
     }
 
-    static List<SettledFormula> all(HeldSheet sheet, CardNames cards) {
+    public static List<SettledFormula> all(HeldSheet sheet, CardNames cards) {
         return Stream.iterate(1, number -> number + 1)
                 .limit(sheet.read().formulas().size())
                 .map(number -> of(sheet, number, cards))

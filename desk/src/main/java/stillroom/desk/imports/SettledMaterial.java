@@ -22,7 +22,7 @@ public record SettledMaterial(
         Optional<String> materialKey,
         boolean take,
         boolean decidedCard) {
-    static List<SettledMaterial> all(HeldSheet sheet, CardNames cards) {
+    public static List<SettledMaterial> all(HeldSheet sheet, CardNames cards) {
         List<ReadMaterial> materials = sheet.read().materials();
         return IntStream.range(0, materials.size())
                 .mapToObj(i -> of(materials.get(i), sheet.decisions(), cards))
@@ -49,7 +49,7 @@ public record SettledMaterial(
         return card.isBlank() ? read.name() : card;
     }
 
-    Optional<String> obstacle() {
+    public Optional<String> obstacle() {
         return name().isBlank() ? Optional.of("Row " + (read.row() + 1) + " has no name.") : Optional.empty();
     }
 

@@ -23,6 +23,9 @@ public record PastePage(
         return "/products/" + product.id() + "/versions/" + version.number();
     }
 
-    /** @param means the card that is meant, or that there is none */
-    public record Row(String name, String amount, String means, boolean known) {}
+    /**
+     * @param means the card that is meant, or that there is none
+     * @param doubts what may be wrong, empty where nothing is
+     */
+    public record Row(String name, String amount, String means, boolean known, String doubts) {}
 }

@@ -18,6 +18,7 @@ import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.formula.Phase;
+import stillroom.formulary.imports.NameIndex;
 import stillroom.ledger.store.Saved;
 
 /** Lines out of a spreadsheet into a phase. */
@@ -54,7 +55,12 @@ final class PasteRoutes {
         String amount = pasted.amount()
                 .map(read -> Differences.amount(read, editing.decimals()))
                 .orElse("no figure");
-        return new Row(pasted.name(), amount, means(pasted, editing.cards()), pasted.known());
+        return new Row(
+                pasted.name(),
+                amount,
+                means(pasted, editing.cards()),
+                pasted.known(),
+                String.join(" ", pasted.doubts()));
     }
 
     private static String means(Pasted pasted, Cards cards) {
@@ -73,7 +79,9 @@ final class PasteRoutes {
         Input input = Input.of(request);
         int edit = input.whole("edit", "The number of the edit", 0, Integer.MAX_VALUE)
                 .orElseThrow(() -> new BadRequestResponse("The form was incomplete, so nothing was changed."));
-        List<Pasted> pasted = Pasted.read(input.lines("lines"), editing.cards());
+        NameIndex names = NameIndex.of(
+                desk.ledger().materials().book(), desk.ledger().importNames().all());
+        List<Pasted> pasted = Pasted.read(input.raw("lines"), editing.cards(), names);
         pasted.forEach(line -> line.problem().ifPresent(sentence -> input.refuse("lines", sentence)));
         if (pasted.isEmpty() || pasted.size() > MOST_LINES) {
             input.refuse("lines", "Put in 1 to " + MOST_LINES + " lines.");

@@ -79,6 +79,11 @@ public final class Input {
         return lists.getOrDefault(field, List.of());
     }
 
+    /** The text of a field as it came, blanks and tabs at its ends included; empty when absent or too long. */
+    public String raw(String field) {
+        return text(field).isEmpty() ? "" : values.getOrDefault(field, "");
+    }
+
     /** Lines of a text area, blank ones left out. */
     public List<String> lines(String field) {
         return Arrays.stream(text(field).split("\\R"))

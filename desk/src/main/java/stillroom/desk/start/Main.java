@@ -16,6 +16,7 @@ import stillroom.desk.cli.DesignCommand;
 import stillroom.desk.cli.DoseCommand;
 import stillroom.desk.cli.EquilibriumCommand;
 import stillroom.desk.cli.ExportCommand;
+import stillroom.desk.cli.ImportCommand;
 import stillroom.desk.cli.RestoreCommand;
 import stillroom.desk.cli.VerifyCommand;
 import stillroom.desk.cli.formula.EvaluateCommand;
@@ -43,6 +44,7 @@ import stillroom.ledger.store.LedgerException;
             DoseCommand.class,
             DesignCommand.class,
             BlendCommand.class,
+            ImportCommand.class,
             ExportCommand.class,
             BackupCommand.class,
             RestoreCommand.class,

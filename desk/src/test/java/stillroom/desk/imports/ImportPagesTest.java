@@ -80,23 +80,80 @@ class ImportPagesTest {
         String path = look("hand cream.csv", SHEET);
         assertThat(path).endsWith("/sheets/1");
         Answer page = desk.get(path);
-        assertThat(page.body()).contains("Wasser", "q.s. to 100", "Sheabutter", "Phase B", "Duftöl Nr. 7");
-        assertThat(desk.ledger().products().products()).isEmpty();
-        Map<String, String> form = fields(page.body());
+        // What stands in an attribute between quotation marks is no markup.
+        String markup = page.body().replaceAll("=\"[^\"]*\"", "");
+        assertThat(markup).doesNotContain("<script>alert", "<img src=x").contains("&lt;script&gt;alert(1)&lt;/script&gt;");
+    }
+
+    @Test
+    void aPathInAFileNameIsOnlyAName() {
+        Answer page = desk.get(look("../../etc/hosts.csv", "INCI;%\nAqua;90\nUrea;10\n"));
+        assertThat(page.body()).contains("hosts.csv").doesNotContain("../../etc");
+    }
+
+    @Test
+    void aFileOfAHundredMegabytesIsRefusedInASentence() {
+        Answer answer = desk.upload("/import", Map.of("large.csv", new byte[100_000_000]));
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(answer.body()).contains("Nothing was read; bring them in in parts.");
+    }
+
+    @Test
+    void aFileAboveTenMegabytesIsRefusedByName() {
+        Answer answer = desk.upload("/import", Map.of("large.csv", new byte[12_000_000]));
+        assertThat(answer.status()).isEqualTo(303);
+        assertThat(desk.get(answer.location()).body()).contains("larger than 10 MB");
+    }
+
+    @Test
+    void aBatchIsReadWithAReportAndTheClearOnesAreStored() throws InterruptedException {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        for (int i = 0; i < 200; i++) {
+            String text = "INCI;%\nAqua;" + (i % 10 == 0 ? "80" : "90") + "\nUrea;10\n";
+            files.put("formula " + i + ".csv", text.getBytes(StandardCharsets.UTF_8));
+        }
+        files.put("broken.xlsx", "PK\u0003\u0004 cut off".getBytes(StandardCharsets.UTF_8));
+        Answer begun = desk.upload("/import", files);
+        assertThat(begun.status()).isEqualTo(303);
+        String report = settled(begun.location());
+        assertThat(report).contains("Store the 180 without a question", "broken.xlsx");
+        assertThat(desk.post(begun.location(), Map.of("do", "store-sound")).status())
+                .isEqualTo(303);
+        report = settled(begun.location());
+        assertThat(report).contains("180 stored, 20 not stored", "The lines add up to 90 %");
+        assertThat(desk.ledger().products().products()).hasSize(180);
+    }
+
+    /** The page once the work in the background is done. */
+    private String settled(String path) throws InterruptedException {
+        String body = desk.get(path).body();
+        for (int tries = 0; tries < 300 && body.contains(" done.</p>"); tries++) {
+            Thread.sleep(200);
+            body = desk.get(path).body();
+        }
+        return body;
+    }
+
+    @Test
+    void aListOfMaterialsBecomesCardsPricesAndLots() {
+        String path = look(
+                "shelf.csv",
+                "Material;Supplier;Price €/kg;Stock (g);Lot;Best before\nUrea;Invented & Co;12,50;500;U-77;31.12.2027\nMoon dust;Invented & Co;99;20;M-1;31.12.2027\n");
+        Map<String, String> form = fields(desk.get(path).body());
         form.put("do", "store");
         Answer stored = desk.post(path, form);
         assertThat(stored.status()).as(stored.body()).isEqualTo(303);
-        Product product = desk.ledger().products().products().get(0);
-        assertThat(product.name()).isEqualTo("hand cream");
-        Formula formula =
-                desk.ledger().products().newest(product.id()).orElseThrow().formula();
-        assertThat(formula.phases()).extracting(phase -> phase.name()).containsExactly("Phase A", "Phase B", "Phase C");
-        assertThat(formula.lines())
-                .extracting(line -> line.materialKey())
-                .containsExactly("water-purified", "glycerin-99", "shea-butter", "Duftöl Nr. 7");
-        assertThat(formula.lines())
-                .extracting(line -> line.amount())
-                .containsExactly(new Amount.ToHundred(), Amount.fixed("2.5"), Amount.fixed("10"), Amount.fixed("0.3"));
-        assertThat(desk.get(stored.location()).body()).contains("1 stored, 0 not stored");
+        assertThat(desk.ledger().lots().lot("U-77")).hasValueSatisfying(lot -> {
+            assertThat(lot.lot().materialKey()).isEqualTo("urea");
+            assertThat(lot.lot().received().toString()).isEqualTo("500");
+        });
+        assertThat(desk.ledger().materials().book().material("moon-dust")).isPresent();
+        assertThat(desk.ledger()
+                        .materials()
+                        .book()
+                        .material("urea")
+                        .orElseThrow()
+                        .price())
+                .isPresent();
     }
 }

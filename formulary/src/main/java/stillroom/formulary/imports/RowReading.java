@@ -274,6 +274,7 @@ final class RowReading {
         for (Column column : table.columns(Meaning.AMOUNT)) {
             figures.add(figure(place, column));
         }
+        turnAround(place, names, figures, flags);
         takeInline(place, names, figures, flags);
         return new Row(
                 place,
@@ -302,6 +303,23 @@ final class RowReading {
                         .with(Flag.doubt(
                                 "The amount above is merged over this row too; what is meant for each is not known."))
                 : figure;
+    }
+
+    /** An amount where the name should be and the name where the amount should be: typed the other way round. */
+    private void turnAround(int place, List<String> names, List<Figure> figures, List<Flag> flags) {
+        if (names.size() != 1 || figures.size() != 1 || figures.get(0).kind() != Figure.Kind.UNREADABLE) {
+            return;
+        }
+        Figure figure =
+                FigureReading.read(table.grid().cell(place, table.names().get(0).place()), terms.mark());
+        String name = table.grid()
+                .cell(place, table.columns(Meaning.AMOUNT).get(0).place())
+                .text();
+        if (figure.isAmount() && name.matches(".*\\p{L}{3}.*")) {
+            names.set(0, NameText.of(name));
+            figures.set(0, figure);
+            flags.add(Flag.doubt("Name and amount stand the other way round in this row."));
+        }
     }
 
     private void takeInline(int place, List<String> names, List<Figure> figures, List<Flag> flags) {

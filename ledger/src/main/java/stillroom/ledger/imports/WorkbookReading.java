@@ -22,8 +22,8 @@ final class WorkbookReading {
         if (!parts.has("xl/workbook.xml")) {
             throw new UnreadableSheet(foreign(parts));
         }
-        try (ReadableWorkbook book =
-                new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(parts.has("xl/styles.xml"), true))) {
+        try (ReadableWorkbook book = new ReadableWorkbook(
+                new ByteArrayInputStream(bytes), new ReadingOptions(parts.has("xl/styles.xml"), true))) {
             return sheets(book, parts);
         } catch (IOException | RuntimeException broken) {
             if (broken instanceof UnreadableSheet refused) {

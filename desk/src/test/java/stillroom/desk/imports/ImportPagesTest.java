@@ -80,9 +80,64 @@ class ImportPagesTest {
         String path = look("hand cream.csv", SHEET);
         assertThat(path).endsWith("/sheets/1");
         Answer page = desk.get(path);
+        assertThat(page.body()).contains("Wasser", "q.s. to 100", "Sheabutter", "Phase B", "Duftöl Nr. 7");
+        assertThat(desk.ledger().products().products()).isEmpty();
+        Map<String, String> form = fields(page.body());
+        form.put("do", "store");
+        Answer stored = desk.post(path, form);
+        assertThat(stored.status()).as(stored.body()).isEqualTo(303);
+        Product product = desk.ledger().products().products().get(0);
+        assertThat(product.name()).isEqualTo("hand cream");
+        Formula formula =
+                desk.ledger().products().newest(product.id()).orElseThrow().formula();
+        assertThat(formula.phases()).extracting(phase -> phase.name()).containsExactly("Phase A", "Phase B", "Phase C");
+        assertThat(formula.lines())
+                .extracting(line -> line.materialKey())
+                .containsExactly("water-purified", "glycerin-99", "shea-butter", "Duftöl Nr. 7");
+        assertThat(formula.lines())
+                .extracting(line -> line.amount())
+                .containsExactly(new Amount.ToHundred(), Amount.fixed("2.5"), Amount.fixed("10"), Amount.fixed("0.3"));
+        assertThat(desk.get(stored.location()).body()).contains("1 stored, 0 not stored");
+    }
+
+    @Test
+    void aChangedGuessChangesWhatIsStoredAndTheCardIsRememberedForNextTime() {
+        String text = "Stoff;Menge\nAqua;70\nMondstaub;30\n";
+        String path = look("a.csv", text);
+        Map<String, String> form = fields(desk.get(path).body());
+        form.put("card-1-2", "Urea");
+        form.put("amount-1-1", "q.s. to 100");
+        form.put("title-1", "Moon tonic");
+        form.put("do", "store");
+        assertThat(desk.post(path, form).status()).isEqualTo(303);
+        Product product = desk.ledger().products().products().get(0);
+        assertThat(product.name()).isEqualTo("Moon tonic");
+        Formula formula =
+                desk.ledger().products().newest(product.id()).orElseThrow().formula();
+        assertThat(formula.lines()).extracting(line -> line.materialKey()).containsExactly("water-purified", "urea");
+        assertThat(formula.lines().get(0).amount()).isEqualTo(new Amount.ToHundred());
+        assertThat(fields(desk.get(look("b.csv", text)).body())).containsEntry("card-1-2", "Urea");
+    }
+
+    @Test
+    void anAmountThatCannotBeReadKeepsTheSheetFromBeingStored() {
+        String path = look("a.csv", "INCI;%\nAqua;90\nGlycerin;a pinch\n");
+        Map<String, String> form = fields(desk.get(path).body());
+        form.put("do", "store");
+        Answer refused = desk.post(path, form);
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.body()).contains("Row 3 (Glycerin) has no amount that can be taken");
+        assertThat(desk.ledger().products().products()).isEmpty();
+    }
+
+    @Test
+    void markupInANameIsShownAsText() {
+        Answer page = desk.get(look("<b>x.csv", "INCI;%\n<script>alert(1)</script>;90\n<img src=x onerror=y>;10\n"));
         // What stands in an attribute between quotation marks is no markup.
         String markup = page.body().replaceAll("=\"[^\"]*\"", "");
-        assertThat(markup).doesNotContain("<script>alert", "<img src=x").contains("&lt;script&gt;alert(1)&lt;/script&gt;");
+        assertThat(markup)
+                .doesNotContain("<script>alert", "<img src=x")
+                .contains("&lt;script&gt;alert(1)&lt;/script&gt;");
     }
 
     @Test
@@ -115,12 +170,10 @@ class ImportPagesTest {
         files.put("broken.xlsx", "PK\u0003\u0004 cut off".getBytes(StandardCharsets.UTF_8));
         Answer begun = desk.upload("/import", files);
         assertThat(begun.status()).isEqualTo(303);
-        String report = settled(begun.location());
-        assertThat(report).contains("Store the 180 without a question", "broken.xlsx");
+        assertThat(settled(begun.location())).contains("Store the 180 without a question", "broken.xlsx");
         assertThat(desk.post(begun.location(), Map.of("do", "store-sound")).status())
                 .isEqualTo(303);
-        report = settled(begun.location());
-        assertThat(report).contains("180 stored, 20 not stored", "The lines add up to 90 %");
+        assertThat(settled(begun.location())).contains("180 stored, 20 not stored", "The lines add up to 90 %");
         assertThat(desk.ledger().products().products()).hasSize(180);
     }
 
@@ -138,7 +191,8 @@ class ImportPagesTest {
     void aListOfMaterialsBecomesCardsPricesAndLots() {
         String path = look(
                 "shelf.csv",
-                "Material;Supplier;Price €/kg;Stock (g);Lot;Best before\nUrea;Invented & Co;12,50;500;U-77;31.12.2027\nMoon dust;Invented & Co;99;20;M-1;31.12.2027\n");
+                "Material;Supplier;Price €/kg;Stock (g);Lot;Best before\nUrea;Invented & Co;12,50;500;U-77;31.12.2027\n"
+                        + "Moon dust;Invented & Co;99;20;M-1;31.12.2027\n");
         Map<String, String> form = fields(desk.get(path).body());
         form.put("do", "store");
         Answer stored = desk.post(path, form);

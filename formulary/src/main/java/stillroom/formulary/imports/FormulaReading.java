@@ -96,8 +96,9 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
         List<ReadLine> read = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         String phase = table.phase();
+        boolean counted = isCounted(lines);
         for (Row row : segment) {
-            phase = phase(row, phase);
+            phase = counted && row.kind() == RowKind.LINE ? row.phase().substring(0, 1) : phase(row, phase);
             int i = lines.indexOf(row);
             if (i < 0) {
                 continue;
@@ -112,6 +113,14 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
                     line(row, variant, RowWords.phaseName(phase), made.amounts().get(i), flags));
         }
         return read;
+    }
+
+    /** A1, A2, B1: letters of phases with the number of the line in each. */
+    private static boolean isCounted(List<Row> lines) {
+        long kinds = lines.stream().map(Row::phase).distinct().count();
+        return lines.size() > 2
+                && kinds == lines.size()
+                && lines.stream().allMatch(row -> row.phase().matches("[A-Za-z][-.]?\\d{1,2}"));
     }
 
     private static String phase(Row row, String before) {

@@ -153,7 +153,8 @@ public final class NameIndex {
                 keys.stream().filter(key -> hasStrength(names, key)).findFirst();
         List<String> pure =
                 keys.stream().filter(key -> share(key) >= NOTHING_ELSE).toList();
-        if (exact.isEmpty() && strong.isEmpty() && pure.size() == 1) {
+        boolean measured = !strengths(String.join(" ", names)).isEmpty();
+        if (exact.isEmpty() && strong.isEmpty() && !measured && pure.size() == 1) {
             return new Match(
                     Match.Kind.SAME,
                     Optional.of(pure.get(0)),

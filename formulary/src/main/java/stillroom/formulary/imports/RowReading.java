@@ -140,6 +140,9 @@ final class RowReading {
             return line.phase().isEmpty() || !RowWords.isPhaseAlone(line.phase()) ? RowKind.NOTE : RowKind.PHASE;
         }
         boolean unreadable = line.figures().stream().anyMatch(figure -> figure.kind() == Figure.Kind.UNREADABLE);
+        if (unreadable && !known && isWholeSoFar()) {
+            return RowKind.NOTE;
+        }
         if (unreadable || known) {
             return RowKind.LINE;
         }
@@ -182,6 +185,15 @@ final class RowReading {
         return table.names().isEmpty()
                 ? line.text()
                 : table.grid().cell(line.place(), table.names().get(0).place()).text();
+    }
+
+    /** Whether the lines above make up a product, so that what follows is talk about it. */
+    private boolean isWholeSoFar() {
+        BigDecimal sum = rows.stream()
+                .filter(row -> row.kind() == RowKind.LINE && row.hasAmount())
+                .map(row -> row.figures().get(0).middle())
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        return afterTotal() || isNear(sum, BigDecimal.valueOf(100));
     }
 
     private boolean afterTotal() {

@@ -42,6 +42,7 @@ record Shares(List<Optional<BigDecimal>> percents, List<List<Flag>> lineFlags, L
         }
         if (masses || unit == Unit.PART) {
             judgeBatch(figures, unit, batch, flags);
+            judgeUnweighed(figures, unit, flags);
             boolean open = figures.stream().anyMatch(figure -> !figure.isNumber() && figure.isAmount());
             round(percents, !open && !batchDiffers(figures, unit, whole));
         }
@@ -99,9 +100,13 @@ record Shares(List<Optional<BigDecimal>> percents, List<List<Flag>> lineFlags, L
     private static BigDecimal sum(List<Figure> figures, Unit unit) {
         return figures.stream()
                 .filter(figure -> value(figure).isPresent())
-                .filter(figure -> !figure.unit().orElse(unit).isShare())
+                .filter(figure -> isMassOrPart(figure.unit().orElse(unit)))
                 .map(figure -> grams(value(figure).orElseThrow(), figure, unit))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static boolean isMassOrPart(Unit unit) {
+        return !unit.isShare() && unit != Unit.VOLUME;
     }
 
     private static BigDecimal grams(BigDecimal value, Figure figure, Unit unit) {
@@ -119,6 +124,18 @@ record Shares(List<Optional<BigDecimal>> percents, List<List<Flag>> lineFlags, L
         if (!open && batch.isPresent() && unit.grams().isPresent() && isFar(sum, batch.get())) {
             flags.add(Flag.doubt("The sheet says that it is for " + plain(batch.get()) + " g, but the lines add up to "
                     + plain(sum) + " g; percentages are reckoned of the sum."));
+        }
+    }
+
+    /** A line without a mass would have its share as well, so that all others would be smaller. */
+    private static void judgeUnweighed(List<Figure> figures, Unit unit, List<Flag> flags) {
+        boolean unweighed = figures.stream()
+                .anyMatch(figure -> figure.kind() == Figure.Kind.UNREADABLE
+                        || figure.kind() == Figure.Kind.NONE
+                        || figure.isNumber() && !isMassOrPart(figure.unit().orElse(unit)));
+        if (unweighed) {
+            flags.add(
+                    Flag.doubt("Some lines have no mass, so that the shares of all others are reckoned without them."));
         }
     }
 

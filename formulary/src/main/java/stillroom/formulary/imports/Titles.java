@@ -48,7 +48,7 @@ record Titles(Grid grid, List<Row> rows) {
     private static boolean saysName(String text) {
         return Folding.of(text)
                 .matches(
-                        "(product|product name|produkt|produktname|formula|formula name|formel|rezept|rezeptur|recipe|recipe name|name|title|titel|nom|produit|producto|prodotto|formule)");
+                        "(product|product name|produkt|produktname|formula|formula name|formel|rezept|rezeptur|recept|recette|receta|ricetta|receita|recipe|recipe name|name|title|titel|nom|produit|producto|prodotto|formule)");
     }
 
     private static boolean isAround(Row row) {

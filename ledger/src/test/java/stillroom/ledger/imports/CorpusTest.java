@@ -76,4 +76,17 @@ class CorpusTest {
         assertThat(marks.silent).isZero();
         assertThat(marks.right).isGreaterThanOrEqualTo((int) Math.ceil(0.95 * marks.lines));
     }
+
+    /**
+     * Further shapes, set down after those. On the first try 53 of their 63 lines were right, one flagged and 9 silently wrong: 6 of
+     * these only in the name of the phase, 3 because drops were added to grams; the reader was mended since.
+     */
+    @Test
+    void furtherShapesAreUnderstoodSince() throws IOException {
+        Marks marks = judged("second");
+        assertThat(marks.lines).isGreaterThan(60);
+        assertThat(marks.silent).isZero();
+        assertThat(marks.right + marks.flagged).isGreaterThanOrEqualTo(marks.lines);
+        assertThat(marks.right).isGreaterThanOrEqualTo((int) Math.ceil(0.93 * marks.lines));
+    }
 }

@@ -152,7 +152,11 @@ public final class ClassRoutes {
 
     private static void sheets(Desk desk, Context request) {
         Lesson lesson = Lesson.of(desk, request);
-        byte[] file = Sheets.set(desk.pages(), "classes/sheets.jte", ClassSheets.of(lesson));
+        byte[] file = Sheets.onPages(
+                desk.pages(),
+                "classes/sheets.jte",
+                ClassSheets.of(lesson),
+                lesson.of().sets());
         Sheets.answer(request, file, lesson.of().title() + " sheets");
     }
 

@@ -52,15 +52,18 @@ public record Recipes(
         return Sheets.onOnePage(new Pages(), "recipes/recipe.jte", sheet.of(sheet.plan(allowed, today), today));
     }
 
-    /** The recipe itself, to be set among other things. */
+    /** The bare recipe, without reasons and substitutions, to be set among other things. */
     public Recipe recipe(Grams size, BigDecimal step) {
-        RecipeSheet sheet = sheet(size, step);
+        RecipeSheet sheet = sheet(new HandOut(size, new Grams(step), Map.of(), false, false));
         return sheet.of(sheet.plan(allowed, today), today);
     }
 
     private RecipeSheet sheet(Grams size, BigDecimal step) {
         HandOut usual = UsualWords.of(formula, book);
-        HandOut words = new HandOut(size, new Grams(step), usual.lines(), false, false);
+        return sheet(new HandOut(size, new Grams(step), usual.lines(), false, false));
+    }
+
+    private RecipeSheet sheet(HandOut words) {
         FormulaVersion version =
                 new FormulaVersion(0, 1, 1, true, Optional.empty(), "", Instant.EPOCH, formula, Map.of());
         return new RecipeSheet(Workshop.UNNAMED, new Product(0, name, brief, ""), version, book, words);

@@ -33,13 +33,22 @@ public final class Sheets {
 
     /** A sheet on one page where that goes in letters that can be read; else of any length in usual ones. */
     public static byte[] onOnePage(Pages pages, String template, Object sheet) {
-        for (double points = USUAL_POINTS; points >= SMALLEST_POINTS; points -= STEP) {
+        byte[] file = onPages(pages, template, sheet, 1);
+        return pageCount(file) == 1 ? file : set(pages, template, sheet);
+    }
+
+    /** The same for a sheet of several parts, each of which begins a page; else on as few pages as may be. */
+    public static byte[] onPages(Pages pages, String template, Object sheet, int wished) {
+        byte[] best = set(pages, template, sheet);
+        int fewest = pageCount(best);
+        for (double points = USUAL_POINTS - STEP; fewest > wished && points >= SMALLEST_POINTS; points -= STEP) {
             byte[] file = set(pages, template, sheet, points);
-            if (pageCount(file) == 1) {
-                return file;
+            if (pageCount(file) < fewest) {
+                best = file;
+                fewest = pageCount(file);
             }
         }
-        return set(pages, template, sheet);
+        return best;
     }
 
     private static byte[] set(Pages pages, String template, Object sheet, double points) {

@@ -45,6 +45,7 @@ final class KindsOfPages {
         boolean isPage = !address.contains(".pdf")
                 && !address.contains(".html")
                 && !address.contains(".jpg")
+                && !address.contains(".zip")
                 && !address.startsWith("/assets");
         if (isPage && found.size() < MOST && found.putIfAbsent(kind(address), address) == null) {
             open.add(address);
@@ -64,6 +65,7 @@ final class KindsOfPages {
         String path = parts[0].replaceAll("^/(lots|materials)/(?!new(?:/|$))[^/]+", "/$1/{one}")
                 .replaceAll("/products/\\d+", "/products/{number}")
                 .replaceAll("/versions/\\d+", "/versions/{number}")
+                .replaceAll("/safety/[^/]+", "/safety/{one}")
                 .replaceAll("/balances/\\d+", "/balances/{number}");
         Matcher telling = TELLING.matcher(parts.length > 1 ? parts[1] : "");
         String query = telling.results().map(MatchResult::group).collect(Collectors.joining());

@@ -66,7 +66,7 @@ public final class LineLimits {
         return most;
     }
 
-    private static List<List<Share>> groups(Applying applying) {
+    static List<List<Share>> groups(Applying applying) {
         return applying.rule().limit().counting() == Limit.Counting.SUM
                 ? List.of(applying.shares())
                 : applying.shares().stream().map(List::of).toList();

@@ -1,0 +1,117 @@
+package stillroom.formulary.reformulation;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import stillroom.formulary.evaluation.Portion;
+import stillroom.formulary.evaluation.Subject;
+import stillroom.formulary.formula.Amount;
+import stillroom.formulary.formula.Line;
+import stillroom.formulary.judgement.Subjects;
+import stillroom.formulary.judgement.pot.Contents;
+import stillroom.formulary.material.Family;
+import stillroom.formulary.material.Material;
+import stillroom.formulary.quantity.Price;
+
+/**
+ * Who may stand in the new formula. Free to move are the shelves on which one material may take another's place by its figures
+ * (surfactants, humectants, oils ...); preservatives, acids, thickeners, actives and perfume stay as they are, unless one is to be
+ * replaced: then its own shelf is open.
+ */
+final class Candidates {
+    private static final Set<Family> FREE = EnumSet.of(
+            Family.WATER,
+            Family.SURFACTANT,
+            Family.HUMECTANT,
+            Family.OIL,
+            Family.BUTTER,
+            Family.WAX,
+            Family.EMULSIFIER,
+            Family.SOLVENT);
+
+    private final Recast recast;
+    private final Shelf shelf;
+    private final Wish wish;
+    private final Set<Family> open;
+
+    private Candidates(Recast recast, Shelf shelf, Wish wish) {
+        this.recast = recast;
+        this.shelf = shelf;
+        this.wish = wish;
+        this.open = EnumSet.copyOf(FREE);
+        wish.without().forEach(key -> recast.book().material(key).ifPresent(card -> open.add(card.family())));
+    }
+
+    /** @throws IllegalArgumentException where a line has no card, as nothing can be said of it */
+    static List<Candidate> of(Recast recast, Shelf shelf, Wish wish) {
+        Candidates search = new Candidates(recast, shelf, wish);
+        List<Candidate> all = new ArrayList<>(search.lines());
+        all.addAll(search.newcomers(all));
+        return List.copyOf(all);
+    }
+
+    private List<Candidate> lines() {
+        Subject subject = Subjects.of(recast.formula(), recast.brief());
+        Map<String, Double> shares = subject.portions().stream()
+                .collect(Collectors.toMap(
+                        Portion::lineId, portion -> portion.share().nominal()));
+        List<Candidate> lines = new ArrayList<>();
+        for (Line line : recast.formula().lines()) {
+            Material card = recast.book()
+                    .material(line.materialKey())
+                    .orElseThrow(() -> new IllegalArgumentException("No card is named \"" + line.materialKey()
+                            + "\"; nothing can be computed with that line."));
+            boolean goes = wish.without().contains(line.materialKey());
+            boolean fixed = !goes && (line.amount() instanceof Amount.ToReading || !open.contains(card.family()));
+            lines.add(candidate(card, Optional.of(line), shares.get(line.id()), fixed));
+        }
+        return lines;
+    }
+
+    /** Shelves that the formula already uses, and materials that are to be used up. */
+    private List<Candidate> newcomers(List<Candidate> lines) {
+        Set<Family> used = lines.stream().map(line -> line.card().family()).collect(Collectors.toSet());
+        Set<String> there = lines.stream().map(Candidate::key).collect(Collectors.toSet());
+        return new TreeSet<>(shelf.onHand().keySet())
+                .stream()
+                        .filter(key -> !there.contains(key) && !wish.without().contains(key))
+                        .flatMap(key -> recast.book().material(key).stream())
+                        .filter(card -> !card.composition().isEmpty())
+                        .filter(card -> wish.useUp().contains(card.key())
+                                || (open.contains(card.family()) && used.contains(card.family())))
+                        .map(card -> candidate(card, Optional.empty(), 0, false))
+                        .filter(this::serves)
+                        .toList();
+    }
+
+    private boolean serves(Candidate newcomer) {
+        boolean priced = newcomer.costPer100g().isPresent() || !asksCost();
+        boolean indexed = newcomer.card().naturalOriginIndex().isPresent() || !asksNatural();
+        return priced && indexed;
+    }
+
+    private boolean asksCost() {
+        return wish.goal().asksCost() || wish.bands().cost().isPresent();
+    }
+
+    private boolean asksNatural() {
+        return wish.goal().asksNatural() || wish.bands().natural().isPresent();
+    }
+
+    private Candidate candidate(Material card, Optional<Line> line, double now, boolean fixed) {
+        OptionalDouble cost =
+                recast.prices().price(card.key()).map(Candidates::per100g).orElse(OptionalDouble.empty());
+        return new Candidate(card, line, now, fixed, Contents.of(card.key(), recast.brief(), recast.book()), cost);
+    }
+
+    private static OptionalDouble per100g(Price price) {
+        return OptionalDouble.of(
+                100 * price.paid().value().doubleValue() / price.amount().doubleValue());
+    }
+}

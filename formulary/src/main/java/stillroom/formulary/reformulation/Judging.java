@@ -1,0 +1,149 @@
+package stillroom.formulary.reformulation;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import stillroom.formulary.evaluation.Evaluation;
+import stillroom.formulary.evaluation.Figure;
+import stillroom.formulary.evaluation.Figures;
+import stillroom.formulary.evaluation.Finding;
+import stillroom.formulary.formula.Formula;
+import stillroom.formulary.judgement.Subjects;
+import stillroom.formulary.reformulation.Answer.Change;
+import stillroom.formulary.reformulation.Answer.Compared;
+import stillroom.science.blend.Mix;
+
+/** Turns a blend into an answer: written as a formula, judged as on the formula page, held against what there was. */
+final class Judging {
+    /** Two reckonings of one sum may differ by their rounding [%, or currency per 100 g]. */
+    private static final double SAME = 1e-6;
+
+    private final Recast recast;
+    private final Evaluation before;
+
+    Judging(Recast recast) {
+        this.recast = recast;
+        this.before = evaluate(recast.formula());
+    }
+
+    Evaluation before() {
+        return before;
+    }
+
+    private Evaluation evaluate(Formula formula) {
+        return recast.evaluator()
+                .evaluate(Subjects.of(formula, recast.brief()), recast.book(), recast.prices(), recast.asOf());
+    }
+
+    Answer answer(Problem problem, Mix mix, double objective, boolean proven, List<String> prices) {
+        Rewriting rewriting = new Rewriting(problem, mix.fractions());
+        Formula formula = rewriting.formula(recast.formula());
+        Evaluation after = evaluate(formula);
+        List<Compared> figures = compared(after.figures());
+        List<Finding> arisen = after.findings().stream()
+                .filter(finding -> before.findings().stream().noneMatch(old -> same(old, finding)))
+                .toList();
+        return new Answer(
+                formula,
+                after,
+                objective,
+                proven,
+                changes(problem, rewriting.fractions()),
+                figures,
+                givesUp(figures, arisen),
+                arisen,
+                disagreements(problem, rewriting.fractions(), after.figures()),
+                prices);
+    }
+
+    private static boolean same(Finding one, Finding other) {
+        return one.rule().equals(other.rule())
+                && one.kind() == other.kind()
+                && one.says().equals(other.says());
+    }
+
+    private static List<Change> changes(Problem problem, List<Double> fractions) {
+        Map<String, Change> byMaterial = new LinkedHashMap<>();
+        for (int j = 0; j < fractions.size(); j++) {
+            Candidate one = problem.candidates().get(j);
+            if (one.now() > 0 || fractions.get(j) > 0) {
+                Change change = new Change(one.key(), one.card().name(), 100 * one.now(), 100 * fractions.get(j));
+                byMaterial.merge(
+                        one.key(),
+                        change,
+                        (a, b) ->
+                                new Change(a.materialKey(), a.name(), a.before() + b.before(), a.after() + b.after()));
+            }
+        }
+        return byMaterial.values().stream()
+                .sorted(Comparator.comparingDouble(change -> -Math.abs(change.by())))
+                .toList();
+    }
+
+    private List<Compared> compared(Figures after) {
+        Map<String, Figure> old = named(before.figures());
+        List<Compared> compared = new ArrayList<>();
+        named(after).forEach((name, figure) -> {
+            if (old.containsKey(name)) {
+                compared.add(new Compared(name, figure.unit(), old.get(name).value(), figure.value()));
+            }
+        });
+        return compared;
+    }
+
+    private static Map<String, Figure> named(Figures figures) {
+        Map<String, Figure> named = new LinkedHashMap<>();
+        figures.costPer100g().match(known -> named.put("Cost per 100 g", known), because -> null);
+        named.put("Water", figures.waterPercent());
+        figures.activeMatterPercent()
+                .forEach((charge, figure) -> named.put(
+                        charge.name().charAt(0) + charge.name().substring(1).toLowerCase(Locale.ROOT)
+                                + " active matter",
+                        figure));
+        figures.ph().match(known -> named.put("pH expected", known), because -> null);
+        figures.others().forEach(figure -> named.put(figure.name(), figure));
+        return named;
+    }
+
+    private static List<String> givesUp(List<Compared> figures, List<Finding> arisen) {
+        List<String> words = new ArrayList<>();
+        for (Compared figure : figures) {
+            double by = figure.after() - figure.before();
+            boolean worse = figure.name().startsWith("Cost")
+                    ? by > 0.005
+                    : figure.name().equals("Natural origin") && by < -0.05;
+            if (worse) {
+                words.add(String.format(
+                        Locale.ROOT, "%s goes from %.2f to %.2f.", figure.name(), figure.before(), figure.after()));
+            }
+        }
+        arisen.stream()
+                .filter(finding -> finding.kind().isWarning())
+                .map(Finding::says)
+                .forEach(words::add);
+        return words;
+    }
+
+    /** The sums by which the search went, against the figures of the evaluation. */
+    private static List<String> disagreements(Problem problem, List<Double> fractions, Figures figures) {
+        Map<String, Figure> named = named(figures);
+        List<String> differ = new ArrayList<>();
+        for (Requirement requirement : problem.requirements()) {
+            Figure figure = named.get(requirement.name());
+            double searched = requirement.of(fractions);
+            double judged = figure == null ? 0 : figure.value();
+            boolean comparable = requirement.kind() == Requirement.Kind.FIGURE
+                    && (figure != null || requirement.name().endsWith(" active matter"));
+            if (comparable && Math.abs(searched - judged) > SAME) {
+                differ.add(requirement.name() + ": " + searched + " in the search, " + judged + " in the evaluation");
+            }
+        }
+        if (Math.abs(figures.totalPercent().value() - 100) > SAME) {
+            differ.add("the lines make " + figures.totalPercent().value() + " %");
+        }
+        return differ;
+    }
+}

@@ -1,0 +1,130 @@
+package stillroom.formulary.reformulation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import stillroom.formulary.evaluation.Finding;
+import stillroom.science.blend.BlendAnswer;
+import stillroom.science.blend.BlendSolver;
+import stillroom.science.blend.Mix;
+import stillroom.science.blend.Patience;
+import stillroom.science.blend.WhyNot;
+
+/** Makes a formula anew: several different answers within the bands, best first, each judged as on the formula page. */
+public final class Reformulation {
+    /** Answers that the evaluation refuses are passed over; so many in all are looked at. */
+    private static final int MOST_LOOKED_AT = 12;
+
+    private final Recast recast;
+    private final Shelf shelf;
+    private final Patience patience;
+    private final Judging judging;
+
+    public Reformulation(Recast recast, Shelf shelf, Patience patience) {
+        this.recast = recast;
+        this.shelf = shelf;
+        this.patience = patience;
+        this.judging = new Judging(recast);
+    }
+
+    /** @throws IllegalArgumentException where a line has no card, or the goal asks for what is not known of a line */
+    public Result solve(Wish wish) {
+        return solve(wish, answer -> {});
+    }
+
+    /** @param found told of each answer as soon as it is there */
+    public Result solve(Wish wish, Consumer<Answer> found) {
+        Problem problem = Problem.of(recast, shelf, wish);
+        refuseUnknown(problem, wish);
+        List<Answer> answers = new ArrayList<>();
+        boolean stopped = false;
+        for (int look = 0; look < MOST_LOOKED_AT && answers.size() < wish.answers(); look++) {
+            BlendAnswer solved = BlendSolver.solve(problem.blend(), patience);
+            if (solved.mix().isEmpty()) {
+                if (look == 0 && solved instanceof BlendAnswer.Infeasible) {
+                    return impossible(problem);
+                }
+                stopped |= solved instanceof BlendAnswer.Stopped;
+                break;
+            }
+            Mix mix = solved.mix().get();
+            boolean proven = solved instanceof BlendAnswer.Optimal;
+            stopped |= !proven;
+            Answer answer = judging.answer(
+                    problem, mix, objective(solved), proven, new WordsOfConflict(problem).prices(mix, wish.goal()));
+            if (answer.arisen().stream().noneMatch(finding -> finding.kind() == Finding.Kind.BREACH)) {
+                answers.add(answer);
+                found.accept(answer);
+            }
+            Set<Integer> together = together(problem, mix);
+            if (together.isEmpty()) {
+                break;
+            }
+            problem = problem.not(together);
+        }
+        return new Result(answers, List.of(), List.of(), stopped);
+    }
+
+    private static double objective(BlendAnswer solved) {
+        return solved.match(BlendAnswer.Optimal::objective, BlendAnswer.Stopped::objective, none -> Double.NaN);
+    }
+
+    /** The newcomers of an answer, or all that may move where it has none: not all of them together a second time. */
+    private static Set<Integer> together(Problem problem, Mix mix) {
+        Set<Integer> newcomers = used(problem, mix, true);
+        return newcomers.isEmpty() ? used(problem, mix, false) : newcomers;
+    }
+
+    private static Set<Integer> used(Problem problem, Mix mix, boolean newcomersOnly) {
+        return IntStream.range(0, problem.candidates().size())
+                .filter(j -> mix.fractions().get(j) > 0
+                        && !problem.candidates().get(j).fixed())
+                .filter(j -> !newcomersOnly || problem.candidates().get(j).isNewcomer())
+                .boxed()
+                .collect(Collectors.toSet());
+    }
+
+    private Result impossible(Problem problem) {
+        var why = WhyNot.explain(problem.blend(), patience);
+        WordsOfConflict words = new WordsOfConflict(problem);
+        return new Result(List.of(), words.conflict(why), words.reliefs(why), !why.smallest());
+    }
+
+    private static void refuseUnknown(Problem problem, Wish wish) {
+        List<Candidate> lines = problem.candidates().stream()
+                .filter(one -> one.now() > 0 && !wish.without().contains(one.key()))
+                .toList();
+        if (wish.goal().asksCost() || wish.bands().cost().isPresent()) {
+            refuse(
+                    "no price",
+                    lines.stream().filter(one -> one.costPer100g().isEmpty()).toList());
+        }
+        if (wish.goal().asksNatural() || wish.bands().natural().isPresent()) {
+            refuse(
+                    "no natural origin index",
+                    lines.stream()
+                            .filter(one -> one.card().naturalOriginIndex().isEmpty())
+                            .toList());
+        }
+    }
+
+    private static void refuse(String what, List<Candidate> missing) {
+        if (!missing.isEmpty()) {
+            throw new IllegalArgumentException("There is " + what + " on the card of "
+                    + missing.stream().map(one -> one.card().name()).distinct().collect(Collectors.joining(", "))
+                    + ".");
+        }
+    }
+
+    /**
+     * Cost against change: the least change at several ceilings of the cost, from the lowest possible to that of the least change.
+     *
+     * @param points two or more
+     */
+    public List<TradeOff> curve(Wish wish, int points) {
+        return new Curve(this).of(wish, points);
+    }
+}

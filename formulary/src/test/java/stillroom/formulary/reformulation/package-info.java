@@ -1,0 +1,3 @@
+/** A formula made anew within bands. */
+@org.jspecify.annotations.NullMarked
+package stillroom.formulary.reformulation;

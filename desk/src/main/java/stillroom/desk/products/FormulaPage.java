@@ -77,6 +77,7 @@ public record FormulaPage(
      */
     public record LineView(
             String id,
+            String key,
             String name,
             String inci,
             AmountKind kind,

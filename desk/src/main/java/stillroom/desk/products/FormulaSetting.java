@@ -125,6 +125,7 @@ final class FormulaSetting {
         boolean unknown = line.isPresent() && !editing.cards().has(key);
         return new LineView(
                 id,
+                unknown ? "" : key,
                 typed.isEmpty() ? "the line without a name" : typed,
                 editing.cards().inci(key),
                 AmountKind.read(draft.value(Draft.line(id, "kind")), ""),

@@ -69,6 +69,11 @@ public final class Judgement {
         return Tables.COMPARISON;
     }
 
+    /** The evaluation itself, for work that judges many formulas. */
+    public static Evaluator evaluator() {
+        return Tables.EVALUATOR;
+    }
+
     /** All that is on record of the law. */
     public static RuleBook rules() {
         return Tables.EVALUATOR.rules();

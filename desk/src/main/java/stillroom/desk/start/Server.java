@@ -33,6 +33,7 @@ import stillroom.desk.patterns.PatternRoutes;
 import stillroom.desk.pictures.PictureRoutes;
 import stillroom.desk.products.ProductRoutes;
 import stillroom.desk.recipes.RecipeRoutes;
+import stillroom.desk.reformulation.ReformulationRoutes;
 import stillroom.desk.safety.SafetyRoutes;
 import stillroom.desk.scale.ScaleRoutes;
 import stillroom.desk.sheets.SheetRoutes;
@@ -111,5 +112,6 @@ public final class Server {
         AssessorRoutes.add(routes, desk);
         TrialRoutes.add(routes, desk);
         ImportRoutes.add(routes, desk);
+        ReformulationRoutes.add(routes, desk);
     }
 }

@@ -1,0 +1,152 @@
+package stillroom.desk.reformulation;
+
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeMap;
+import stillroom.desk.shell.Choice;
+import stillroom.desk.shell.Desk;
+import stillroom.desk.shell.Format;
+import stillroom.desk.shell.Frame.Section;
+import stillroom.formulary.formula.Line;
+import stillroom.formulary.reformulation.Answer;
+import stillroom.formulary.reformulation.Bands;
+import stillroom.formulary.reformulation.Result;
+
+/** Builds the page of a formula made anew. */
+final class AnewView {
+    private static final double SHOWN = 0.0005;
+    private static final int DECIMALS = 2;
+
+    private AnewView() {}
+
+    static AnewPage of(Desk desk, Context request, Subjected subjected, Asked asked, Optional<Searching> searching) {
+        Optional<Result> result = searching.flatMap(Searching::result);
+        String query = request.queryString() == null ? "" : request.queryString();
+        return new AnewPage(
+                desk.frame(request, subjected.product().name() + ", made anew", Section.PRODUCTS),
+                subjected.product(),
+                subjected.version(),
+                subjected.path(),
+                query,
+                asked.input().typed(),
+                lines(subjected),
+                shelf(subjected, asked),
+                Arrays.stream(Asked.Aim.values())
+                        .map(aim -> new Choice(aim.name(), aim.words()))
+                        .toList(),
+                searching.isPresent(),
+                searching.map(one -> !one.isOver()).orElse(false),
+                searching.map(Searching::nodes).orElse(0L),
+                searching.map(Searching::refused).orElse(""),
+                result.map(Result::conflict).orElse(List.of()),
+                result.map(Result::reliefs).orElse(List.of()),
+                result.map(Result::stopped).orElse(false),
+                cards(searching.map(Searching::found).orElse(List.of())),
+                CurveView.of(searching.map(Searching::curve).orElse(List.of())));
+    }
+
+    static String usual(String band) {
+        return switch (band) {
+            case "active" -> Format.figure(Bands.USUAL.activeMatter(), 0);
+            case "water" -> Format.figure(Bands.USUAL.water(), 0);
+            default -> Format.figure(Bands.USUAL.family(), 0);
+        };
+    }
+
+    private static List<Choice> lines(Subjected subjected) {
+        List<Choice> choices = new ArrayList<>();
+        choices.add(new Choice("", "Nothing; all may stay"));
+        subjected.version().formula().lines().stream()
+                .map(Line::materialKey)
+                .distinct()
+                .forEach(key -> choices.add(new Choice(key, subjected.name(key))));
+        return choices;
+    }
+
+    private static List<Choice> shelf(Subjected subjected, Asked asked) {
+        TreeMap<String, String> byName = new TreeMap<>();
+        subjected.shelf(asked).onHand().keySet().forEach(key -> byName.put(subjected.name(key), key));
+        List<Choice> choices = new ArrayList<>();
+        choices.add(new Choice("", "Nothing"));
+        byName.forEach((name, key) -> choices.add(new Choice(key, name)));
+        return choices;
+    }
+
+    private static List<AnewPage.Card> cards(List<Answer> answers) {
+        List<AnewPage.Card> cards = new ArrayList<>();
+        for (Answer answer : answers) {
+            cards.add(card(cards.size() + 1, answer));
+        }
+        return cards;
+    }
+
+    private static AnewPage.Card card(int number, Answer answer) {
+        double largest = answer.changes().stream()
+                .mapToDouble(change -> Math.abs(change.by()))
+                .max()
+                .orElse(1);
+        List<AnewPage.Row> rows = answer.changes().stream()
+                .filter(change -> Math.abs(change.by()) >= SHOWN)
+                .map(change -> row(change, Math.max(largest, SHOWN)))
+                .toList();
+        return new AnewPage.Card(
+                number,
+                title(answer),
+                answer.proven(),
+                rows,
+                answer.figures().stream().map(AnewView::compared).toList(),
+                answer.givesUp(),
+                answer.arisen(),
+                answer.prices());
+    }
+
+    private static AnewPage.Row row(Answer.Change change, double largest) {
+        double width = 50 * Math.abs(change.by()) / largest;
+        boolean less = change.by() < 0;
+        return new AnewPage.Row(
+                change.name(),
+                Format.figure(change.before(), DECIMALS),
+                Format.figure(change.after(), DECIMALS),
+                (less ? "−" : "+") + Format.figure(Math.abs(change.by()), DECIMALS),
+                String.format(Locale.ROOT, "%.2f", less ? 50 - width : 50),
+                String.format(Locale.ROOT, "%.2f", width),
+                less);
+    }
+
+    private static AnewPage.Compared compared(Answer.Compared figure) {
+        String unit = figure.unit().isEmpty() || figure.unit().equals("per 100 g") ? "" : " " + figure.unit();
+        return new AnewPage.Compared(
+                figure.name(),
+                Format.figure(figure.before(), DECIMALS) + unit,
+                Format.figure(figure.after(), DECIMALS) + unit);
+    }
+
+    private static String title(Answer answer) {
+        List<String> newcomers = answer.changes().stream()
+                .filter(change -> change.before() == 0)
+                .map(Answer.Change::name)
+                .toList();
+        if (!newcomers.isEmpty()) {
+            return "With " + String.join(" and ", newcomers);
+        }
+        boolean unchanged = answer.changes().stream().allMatch(change -> Math.abs(change.by()) < SHOWN);
+        return unchanged ? "As it is" : "With the same materials";
+    }
+
+    /** The reason that stands on the new version. */
+    static String why(Asked asked, Subjected subjected) {
+        List<String> parts = new ArrayList<>();
+        if (!asked.without().isEmpty()) {
+            parts.add("without " + subjected.name(asked.without()));
+        }
+        if (!asked.useUp().isEmpty()) {
+            parts.add("using up " + subjected.name(asked.useUp()));
+        }
+        parts.add(asked.aim().words().toLowerCase(Locale.ROOT));
+        return "Made anew from version " + subjected.version().number() + ": " + String.join(", ", parts) + ".";
+    }
+}

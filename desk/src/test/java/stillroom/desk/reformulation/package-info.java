@@ -1,0 +1,3 @@
+/** Pages of a formula made anew. */
+@org.jspecify.annotations.NullMarked
+package stillroom.desk.reformulation;

@@ -1,13 +1,19 @@
 package stillroom.ledger;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.material.StarterLibrary;
 import stillroom.ledger.batch.BatchBook;
 import stillroom.ledger.document.Drawer;
 import stillroom.ledger.document.Happenings;
+import stillroom.ledger.export.CsvTables;
+import stillroom.ledger.export.WorkshopFile;
 import stillroom.ledger.formula.ProductShelf;
 import stillroom.ledger.imports.NameChoices;
 import stillroom.ledger.label.LabelBook;
@@ -18,6 +24,7 @@ import stillroom.ledger.seal.SealBook;
 import stillroom.ledger.store.Attachments;
 import stillroom.ledger.store.Copies;
 import stillroom.ledger.store.Database;
+import stillroom.ledger.store.LedgerException;
 import stillroom.ledger.trace.TraceBook;
 import stillroom.ledger.workshop.Equipment;
 import stillroom.ledger.workshop.Settings;
@@ -158,6 +165,30 @@ public final class Ledger implements AutoCloseable {
     /** As {@link #backupTo}, of a folder that this or another process may have open. */
     public static void backup(Path folder, Path file) {
         Copies.copyOf(folder, file);
+    }
+
+    /**
+     * Writes the workshop in a folder, which this or another process may have open, as CSV tables into another folder that is
+     * empty or new.
+     *
+     * @return the files
+     */
+    public static List<Path> exportTables(Path folder, Path into) throws IOException {
+        Files.createDirectories(into);
+        try (Stream<Path> there = Files.list(into)) {
+            if (there.findAny().isPresent()) {
+                throw new LedgerException("The folder " + into + " is not empty; an export overwrites nothing.");
+            }
+        }
+        Path aside = Files.createTempDirectory("stillroom-export");
+        try {
+            Copies.copyOf(folder, aside.resolve(Database.FILE_NAME));
+            try (Ledger copy = open(aside)) {
+                return new CsvTables(copy.products, copy.materials, copy.lots, copy.batches).write(into);
+            }
+        } finally {
+            WorkshopFile.clear(aside);
+        }
     }
 
     /**

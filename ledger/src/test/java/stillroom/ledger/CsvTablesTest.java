@@ -16,7 +16,6 @@ import stillroom.formulary.batch.Batch;
 import stillroom.formulary.batch.BatchEvent;
 import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Material;
-import stillroom.ledger.export.CsvTables;
 import stillroom.ledger.store.LedgerException;
 
 final class CsvTablesTest {
@@ -43,7 +42,7 @@ final class CsvTablesTest {
             ledger.batches().append(batch.id(), "r3", Workbench.MORNING, "Ana", new BatchEvent.Struck(2, "spilt"));
         }
         Path tables = folder.resolve("tables");
-        assertThat(CsvTables.write(home, tables))
+        assertThat(Ledger.exportTables(home, tables))
                 .extracting(file -> file.getFileName().toString())
                 .containsExactly(
                         "formulas.csv",
@@ -74,6 +73,6 @@ final class CsvTablesTest {
         Path home = folder.resolve("home");
         Workbench.open(home).close();
         Files.writeString(folder.resolve("precious.csv"), "mine");
-        assertThatThrownBy(() -> CsvTables.write(home, folder)).isInstanceOf(LedgerException.class);
+        assertThatThrownBy(() -> Ledger.exportTables(home, folder)).isInstanceOf(LedgerException.class);
     }
 }

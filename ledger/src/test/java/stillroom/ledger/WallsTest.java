@@ -38,7 +38,7 @@ final class WallsTest {
     @ArchTest
     static final ArchRule onlyTheWrittenFormKnowsTheJsonLibrary = noClasses()
             .that()
-            .resideOutsideOfPackages("stillroom.ledger.json", "stillroom.ledger.exchange")
+            .resideOutsideOfPackages("stillroom.ledger.json", "stillroom.ledger.exchange", "stillroom.ledger.export")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("com.fasterxml..");

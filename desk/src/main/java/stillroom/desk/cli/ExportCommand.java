@@ -17,7 +17,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import stillroom.ledger.Ledger;
-import stillroom.ledger.export.CsvTables;
 import stillroom.ledger.export.WorkshopFile;
 import stillroom.ledger.store.LedgerException;
 
@@ -82,7 +81,7 @@ public final class ExportCommand implements Callable<Integer> {
         if (!Ledger.existsIn(data.path())) {
             throw new LedgerException("The folder " + data.path() + " holds no workshop.");
         }
-        say(CsvTables.write(data.path(), target));
+        say(Ledger.exportTables(data.path(), target));
     }
 
     private void say(List<Path> written) {

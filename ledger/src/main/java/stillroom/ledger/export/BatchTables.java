@@ -8,12 +8,13 @@ import stillroom.formulary.batch.BatchEvent;
 import stillroom.formulary.batch.BatchState;
 import stillroom.formulary.batch.LogEntry;
 import stillroom.formulary.formula.Product;
-import stillroom.ledger.Ledger;
+import stillroom.ledger.batch.BatchBook;
 import stillroom.ledger.batch.BatchQuery;
 import stillroom.ledger.batch.BatchRow;
+import stillroom.ledger.formula.ProductShelf;
 
 /** The batches, and what their logs say of weighings, readings and fills; struck entries stand there, marked. */
-record BatchTables(Csv csv, Ledger ledger, CardNames names) {
+record BatchTables(Csv csv, BatchBook book, ProductShelf products, CardNames names) {
     private static final int BATCHES_AT_ONCE = 200;
 
     private interface EntryReader {
@@ -28,15 +29,14 @@ record BatchTables(Csv csv, Ledger ledger, CardNames names) {
                     for (BatchRow row : rows()) {
                         table.writeRecord(List.of(
                                 Csv.safe(row.batch().code()),
-                                Csv.safe(ledger.products()
-                                        .product(row.batch().productId())
+                                Csv.safe(products.product(row.batch().productId())
                                         .map(Product::name)
                                         .orElse("")),
                                 Csv.plain(row.batch().version()),
                                 row.batch().openedOn().toString(),
                                 Csv.word(row.stage()),
                                 Integer.toString(row.entries()),
-                                ledger.batches().headHash(row.batch().id()).orElse("")));
+                                book.headHash(row.batch().id()).orElse("")));
                     }
                 });
         csv.table(
@@ -66,7 +66,7 @@ record BatchTables(Csv csv, Ledger ledger, CardNames names) {
 
     private void eachEntry(EntryReader reader) {
         for (BatchRow row : rows()) {
-            List<LogEntry> log = ledger.batches().log(row.batch().id());
+            List<LogEntry> log = book.log(row.batch().id());
             BatchState state = BatchState.of(log);
             log.forEach(entry -> reader.read(row, state, entry));
         }
@@ -76,9 +76,7 @@ record BatchTables(Csv csv, Ledger ledger, CardNames names) {
         List<BatchRow> rows = new ArrayList<>();
         List<BatchRow> some;
         do {
-            some = ledger.batches()
-                    .page(BatchQuery.ALL, rows.size(), BATCHES_AT_ONCE)
-                    .rows();
+            some = book.page(BatchQuery.ALL, rows.size(), BATCHES_AT_ONCE).rows();
             rows.addAll(some);
         } while (!some.isEmpty());
         return rows;

@@ -5,10 +5,11 @@ import java.util.List;
 import stillroom.formulary.material.Constituent;
 import stillroom.formulary.material.Lot;
 import stillroom.formulary.material.Material;
-import stillroom.ledger.Ledger;
+import stillroom.ledger.lot.LotBook;
+import stillroom.ledger.material.MaterialShelf;
 
 /** The maker's cards with their compositions, and the lots on the shelf. */
-record ShelfTables(Csv csv, Ledger ledger, CardNames names) {
+record ShelfTables(Csv csv, MaterialShelf shelf, LotBook book, CardNames names) {
     void write() throws IOException {
         materials();
         compositions();
@@ -34,7 +35,7 @@ record ShelfTables(Csv csv, Ledger ledger, CardNames names) {
                         "supplier",
                         "grade",
                         "note"),
-                table -> ledger.materials().own().forEach(card -> table.writeRecord(materialRow(card))));
+                table -> shelf.own().forEach(card -> table.writeRecord(materialRow(card))));
     }
 
     private static List<String> materialRow(Material card) {
@@ -59,8 +60,7 @@ record ShelfTables(Csv csv, Ledger ledger, CardNames names) {
         csv.table(
                 "compositions",
                 List.of("material_key", "substance", "low_percent", "percent", "high_percent", "role"),
-                table -> ledger.materials()
-                        .own()
+                table -> shelf.own()
                         .forEach(card ->
                                 card.composition().forEach(part -> table.writeRecord(compositionRow(card, part)))));
     }
@@ -93,7 +93,7 @@ record ShelfTables(Csv csv, Ledger ledger, CardNames names) {
                         "paid",
                         "for_grams",
                         "note"),
-                table -> ledger.lots().all().forEach(stocked -> {
+                table -> book.all().forEach(stocked -> {
                     Lot lot = stocked.lot();
                     table.writeRecord(List.of(
                             Csv.safe(lot.code()),

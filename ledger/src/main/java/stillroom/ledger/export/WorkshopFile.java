@@ -9,7 +9,6 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.SQLException;
 import java.util.Comparator;
 import java.util.stream.Stream;
 import stillroom.ledger.store.Copies;
@@ -73,7 +72,7 @@ public final class WorkshopFile {
                 return true;
             });
         } catch (LedgerException fault) {
-            throw fault.getCause() instanceof SQLException
+            throw fault.isRefusalOfTheFile()
                     ? new LedgerException(
                             "The file does not hold together: something in it is missing, stands twice or is of the wrong kind.",
                             fault)
@@ -95,7 +94,8 @@ public final class WorkshopFile {
         }
     }
 
-    static void clear(Path folder) throws IOException {
+    /** Takes a folder of ours away with all that is in it. */
+    public static void clear(Path folder) throws IOException {
         try (Stream<Path> files = Files.walk(folder)) {
             for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
                 Files.deleteIfExists(file);

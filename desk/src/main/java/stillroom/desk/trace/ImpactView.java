@@ -43,7 +43,7 @@ final class ImpactView {
                 totals(reach),
                 todo(reach, ask.rule()),
                 sources(start),
-                !openOnes(reach).isEmpty());
+                !openOnes(reach).isEmpty() || (holdsLots(start.kind()) && freeLots(reach) > 0));
     }
 
     /** What a hold stops: batches that are not finished and not on hold yet, and released ones that have units left. */
@@ -54,6 +54,18 @@ final class ImpactView {
                         || (one.row().stage() == BatchStage.RELEASED
                                 && one.units().onShelf() > 0))
                 .toList();
+    }
+
+    /** Whether the lots themselves are in doubt, and not only what was done at some bench or on some day. */
+    static boolean holdsLots(TraceStart.Kind kind) {
+        return kind == TraceStart.Kind.LOT || kind == TraceStart.Kind.BATCH || kind == TraceStart.Kind.SUPPLIER;
+    }
+
+    private static long freeLots(Reach reach) {
+        return reach.lots().stream()
+                .flatMap(lot -> lot.stocked().stream())
+                .filter(lot -> lot.lot().state() == Lot.State.RELEASED)
+                .count();
     }
 
     private Impact.Lot lot(ReachedLot lot) {
@@ -154,10 +166,7 @@ final class ImpactView {
         if (bulk > 0) {
             todo.add(now + "put " + bulk + (bulk == 1 ? " open batch" : " open batches") + " on hold.");
         }
-        long free = reach.lots().stream()
-                .flatMap(lot -> lot.stocked().stream())
-                .filter(lot -> lot.lot().state() == Lot.State.RELEASED)
-                .count();
+        long free = freeLots(reach);
         if (free > 0) {
             todo.add(now + "put " + free + (free == 1 ? " lot" : " lots") + " into quarantine.");
         }

@@ -87,9 +87,7 @@ public final class TraceRoutes {
                 .forEach(one -> desk.ledger()
                         .batches()
                         .append(one.row().batch().id(), UUID.randomUUID().toString(), desk.now(), by, stop));
-        if (start.kind() == TraceStart.Kind.LOT
-                || start.kind() == TraceStart.Kind.BATCH
-                || start.kind() == TraceStart.Kind.SUPPLIER) {
+        if (ImpactView.holdsLots(start.kind())) {
             quarantined(desk, reach);
         }
         return reach;

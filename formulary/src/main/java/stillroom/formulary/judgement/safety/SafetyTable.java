@@ -127,9 +127,9 @@ public record SafetyTable(
         }
 
         private static Outcome<Double> margin(Outcome<Double> departure, Outcome<Double> systemic) {
-            return departure.match(
-                    dose -> systemic.match(
-                            exposed -> exposed > 0 ? Outcome.known(dose / exposed) : Outcome.notKnown("no exposure"),
+            return systemic.match(
+                    exposed -> departure.match(
+                            dose -> exposed > 0 ? Outcome.known(dose / exposed) : Outcome.notKnown("no exposure"),
                             Outcome::notKnown),
                     Outcome::notKnown);
         }

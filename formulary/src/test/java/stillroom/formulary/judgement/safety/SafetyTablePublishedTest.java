@@ -119,6 +119,9 @@ class SafetyTablePublishedTest {
                 .isEqualTo(12.5 * 0.01 * 0.5, within(1e-12));
         assertThat(table.lines().get(1).absorptionSource()).contains("default");
         assertThat(table.exposureSource()).contains("survey");
+        // Water is no preservative: that is why it has no margin over all products, not a missing dose.
+        assertThat(table.lines().get(0).aggregateMargin().match(known -> "", because -> because))
+                .contains("preservatives only");
     }
 
     @Test

@@ -23,6 +23,7 @@ public record ComparePage(
         List<Row> lines,
         List<Row> steps,
         List<Row> figures,
+        List<Row> composition,
         List<Finding> settled,
         List<Finding> arisen,
         int shared) {
@@ -31,6 +32,7 @@ public record ComparePage(
         lines = List.copyOf(lines);
         steps = List.copyOf(steps);
         figures = List.copyOf(figures);
+        composition = List.copyOf(composition);
         settled = List.copyOf(settled);
         arisen = List.copyOf(arisen);
     }

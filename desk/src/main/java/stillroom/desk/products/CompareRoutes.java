@@ -50,6 +50,7 @@ final class CompareRoutes {
                 sides.lines(),
                 sides.steps(),
                 sides.figures(),
+                sides.composition(),
                 settled,
                 only(other.amounts().findings(), one.amounts().findings()),
                 one.amounts().findings().size() - settled.size());

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import stillroom.desk.products.ComparePage.Row;
+import stillroom.desk.shell.Format;
 import stillroom.formulary.formula.Comparison;
 import stillroom.formulary.formula.Comparison.Pair;
 import stillroom.formulary.formula.Line;
@@ -16,6 +17,8 @@ final class SideBySide {
     private final Comparison comparison;
     private final Side left;
     private final Side right;
+
+    private static final int COMPOSITION_DECIMALS = 4;
 
     SideBySide(Comparison comparison, Side left, Side right) {
         this.comparison = comparison;
@@ -106,6 +109,23 @@ final class SideBySide {
             rows.add(new Row(name, one, other, one.equals(other) ? "" : "changed"));
         }
         return rows;
+    }
+
+    /** What is in the pot, substance by substance, nominal. */
+    List<Row> composition() {
+        Set<String> names = new LinkedHashSet<>(left.substances().keySet());
+        names.addAll(right.substances().keySet());
+        return names.stream().map(this::substance).toList();
+    }
+
+    private Row substance(String name) {
+        String before = percent(left.substances().get(name));
+        String after = percent(right.substances().get(name));
+        return new Row(name, before, after, before.equals(after) ? "" : "changed");
+    }
+
+    private static String percent(@org.jspecify.annotations.Nullable Double percent) {
+        return percent == null ? "none" : Format.figure(percent, COMPOSITION_DECIMALS) + " %";
     }
 
     private static String shown(Amounts.@org.jspecify.annotations.Nullable Row row) {

@@ -39,6 +39,7 @@ public record AnewPage(
     public record Card(
             int number,
             String title,
+            String cost,
             boolean proven,
             List<Row> changes,
             List<Compared> figures,

@@ -13,7 +13,6 @@ import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame.Section;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.reformulation.Answer;
-import stillroom.formulary.reformulation.Bands;
 import stillroom.formulary.reformulation.Result;
 
 /** Builds the page of a formula made anew. */
@@ -47,14 +46,6 @@ final class AnewView {
                 result.map(Result::stopped).orElse(false),
                 cards(searching.map(Searching::found).orElse(List.of())),
                 CurveView.of(searching.map(Searching::curve).orElse(List.of())));
-    }
-
-    static String usual(String band) {
-        return switch (band) {
-            case "active" -> Format.figure(Bands.USUAL.activeMatter(), 0);
-            case "water" -> Format.figure(Bands.USUAL.water(), 0);
-            default -> Format.figure(Bands.USUAL.family(), 0);
-        };
     }
 
     private static List<Choice> lines(Subjected subjected) {
@@ -96,6 +87,7 @@ final class AnewView {
         return new AnewPage.Card(
                 number,
                 title(answer),
+                cost(answer),
                 answer.proven(),
                 rows,
                 answer.figures().stream().map(AnewView::compared).toList(),
@@ -123,6 +115,15 @@ final class AnewView {
                 figure.name(),
                 Format.figure(figure.before(), DECIMALS) + unit,
                 Format.figure(figure.after(), DECIMALS) + unit);
+    }
+
+    /** From what to what; empty where a price is missing. */
+    private static String cost(Answer answer) {
+        return answer.figures().stream()
+                .filter(figure -> figure.name().equals("Cost per 100 g"))
+                .map(figure -> Format.figure(figure.before(), 3) + " to " + Format.figure(figure.after(), 3))
+                .findFirst()
+                .orElse("");
     }
 
     private static String title(Answer answer) {

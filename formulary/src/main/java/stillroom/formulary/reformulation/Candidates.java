@@ -69,7 +69,7 @@ final class Candidates {
                             + "\"; nothing can be computed with that line."));
             boolean goes = wish.without().contains(line.materialKey());
             boolean fixed = !goes && (line.amount() instanceof Amount.ToReading || !open.contains(card.family()));
-            lines.add(candidate(card, Optional.of(line), shares.get(line.id()), fixed));
+            lines.add(candidate(card, Optional.of(line), shares.getOrDefault(line.id(), 0.0), fixed));
         }
         return lines;
     }

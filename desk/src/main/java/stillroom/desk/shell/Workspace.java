@@ -36,6 +36,11 @@ public final class Workspace implements AutoCloseable {
         return ledger;
     }
 
+    /** The library that every workshop begins with. */
+    public MaterialBook starter() {
+        return starter.get();
+    }
+
     public Path folder() {
         return folder;
     }

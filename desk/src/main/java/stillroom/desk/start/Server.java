@@ -22,6 +22,7 @@ import stillroom.desk.chemistry.ChemistryRoutes;
 import stillroom.desk.classes.ClassRoutes;
 import stillroom.desk.demonstration.DemonstrationRoutes;
 import stillroom.desk.dosing.DosingRoutes;
+import stillroom.desk.files.FormulaFileRoutes;
 import stillroom.desk.imports.ImportRoutes;
 import stillroom.desk.labels.LabelRoutes;
 import stillroom.desk.law.LawRoutes;
@@ -109,6 +110,7 @@ public final class Server {
         PictureRoutes.add(routes, desk);
         PaperRoutes.add(routes, desk);
         ClassRoutes.add(routes, desk);
+        FormulaFileRoutes.add(routes, desk);
         AssessorRoutes.add(routes, desk);
         TrialRoutes.add(routes, desk);
         ImportRoutes.add(routes, desk);

@@ -26,7 +26,7 @@ class BackupCommandsTest {
     Path folder;
 
     /** As the program's first command, which has the option too. */
-    @Command(subcommands = {BackupCommand.class, RestoreCommand.class, ExportCommand.class})
+    @Command(subcommands = {BackupCommand.class, RestoreCommand.class, ExportCommand.class, ImportCommand.class})
     private static final class Program {
         @Option(names = "--data")
         private Path data = Path.of("nowhere");
@@ -85,6 +85,19 @@ class BackupCommandsTest {
                         .at("/tables/workshop/0/body/name")
                         .asText())
                 .isEqualTo("Ours");
+        String other = folder.resolve("other").toString();
+        assertThat(run("import", file.toString(), "--data", other).status()).isZero();
+        assertThat(folder.resolve("other")).as("not without yes").doesNotExist();
+        assertThat(run("import", file.toString(), "--yes", "--data", other).status())
+                .isZero();
+        assertThat(name(other)).isEqualTo("Ours");
+        assertThat(run("import", file.toString(), "--yes", "--data", other).status())
+                .as("only into an empty folder")
+                .isEqualTo(1);
+        String cream = Path.of("..", "docs", "examples", "hand-cream.json").toString();
+        Ran formula = run("import", cream, "--yes", "--json", "--data", other);
+        assertThat(formula.status()).as(formula.said()).isZero();
+        assertThat(formula.said()).contains("/products/1/versions/1");
         assertThat(run("export", file.toString(), "--data", home()).status())
                 .as("overwrites nothing")
                 .isEqualTo(1);

@@ -168,6 +168,33 @@ public record Material(
                 certificate);
     }
 
+    /** The same card under another key. */
+    public Material withKey(String other) {
+        return new Material(
+                other,
+                revision,
+                revisedOn,
+                name,
+                family,
+                functions,
+                composition,
+                strength,
+                usage,
+                workingPh,
+                ownPh,
+                densityGramsPerMillilitre,
+                solubility,
+                maxCelsius,
+                cautions,
+                grade,
+                supplier,
+                price,
+                note,
+                naturalOriginIndex,
+                sources,
+                certificate);
+    }
+
     /** The same card as another revision. */
     public Material withRevision(int number) {
         return new Material(

@@ -17,6 +17,9 @@ import stillroom.formulary.quantity.Percent;
 
 /** Exact decimals as JSON numbers written out in full; read from numbers or from texts that hold one. */
 final class Decimals {
+    /** Written out, 1e999999999 would fill the memory. */
+    private static final int MOST_DIGITS = 100;
+
     private Decimals() {}
 
     static SimpleModule module() {
@@ -58,10 +61,13 @@ final class Decimals {
         @Override
         public T deserialize(JsonParser in, DeserializationContext context) throws IOException {
             try {
-                return made.apply(
-                        in.currentToken() == JsonToken.VALUE_STRING
-                                ? new BigDecimal(in.getText().trim())
-                                : in.getDecimalValue());
+                BigDecimal figure = in.currentToken() == JsonToken.VALUE_STRING
+                        ? new BigDecimal(in.getText().trim())
+                        : in.getDecimalValue();
+                if (Math.abs((long) figure.scale()) > MOST_DIGITS || figure.precision() > MOST_DIGITS) {
+                    throw new IllegalArgumentException("a figure of more than " + MOST_DIGITS + " digits");
+                }
+                return made.apply(figure);
             } catch (IllegalArgumentException e) {
                 return context.reportInputMismatch(type, "%s: %s", type.getSimpleName(), e.getMessage());
             }

@@ -1,6 +1,8 @@
 package stillroom.ledger.bench;
 
 import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -139,19 +141,28 @@ final class WorkshopBenchmark {
 
     private void time(String what, IntFunction<Object> question) {
         double[] milliseconds = new double[RUNS];
+        double[] processor = new double[RUNS];
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
         for (int i = 0; i < WARM_UP + RUNS; i++) {
             long before = System.nanoTime();
+            long worked = threads.getCurrentThreadCpuTime();
             Object answer = question.apply(i);
             double took = (System.nanoTime() - before) / 1e6;
+            processor[Math.max(0, i - WARM_UP)] = (threads.getCurrentThreadCpuTime() - worked) / 1e6;
             if (answer == null) {
                 throw new IllegalStateException("no answer");
             }
             milliseconds[Math.max(0, i - WARM_UP)] = took;
         }
         Arrays.sort(milliseconds);
+        Arrays.sort(processor);
         OUT.printf(
-                "%-58s median %8.2f, 95 %% %8.2f, most %8.2f ms%n",
-                what, milliseconds[RUNS / 2], milliseconds[RUNS * 95 / 100], milliseconds[RUNS - 1]);
+                "%-58s median %8.2f, 95 %% %8.2f, most %8.2f ms; processor time median %8.2f ms%n",
+                what,
+                milliseconds[RUNS / 2],
+                milliseconds[RUNS * 95 / 100],
+                milliseconds[RUNS - 1],
+                processor[RUNS / 2]);
     }
 
     private static void delete(Path folder) throws Exception {

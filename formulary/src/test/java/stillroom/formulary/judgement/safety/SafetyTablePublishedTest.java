@@ -120,8 +120,8 @@ class SafetyTablePublishedTest {
         assertThat(table.lines().get(1).absorptionSource()).contains("default");
         assertThat(table.exposureSource()).contains("survey");
         // Water is no preservative: that is why it has no margin over all products, not a missing dose.
-        assertThat(table.lines().get(0).aggregateMargin().match(known -> "", because -> because))
-                .contains("preservatives only");
+        String because = table.lines().get(0).aggregateMargin().match(known -> "", reason -> reason);
+        assertThat(because).contains("preservatives only");
     }
 
     @Test

@@ -29,7 +29,10 @@ import stillroom.science.design.OptimalDesigns;
         mixinStandardHelpOptions = true,
         description = "Chooses which mixtures to try: a problem as JSON, or several, answered as JSON.")
 public final class DesignCommand implements Callable<Integer> {
-    static final double USUAL_SECONDS = 0.6;
+    /** Only against a search that would never end; the usual effort is done in less than a second. */
+    private static final double EMERGENCY_SECONDS = 60;
+
+    private static final double USUAL_SECONDS = 0.6;
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -91,12 +94,13 @@ public final class DesignCommand implements Callable<Integer> {
 
     private ObjectNode solved(DesignProblem problem) {
         long begun = System.nanoTime();
-        double usual = OptimalDesigns.USUAL_EFFORT / USUAL_SECONDS;
+        double times = problem.effort() * problem.seconds().orElse(USUAL_SECONDS) / USUAL_SECONDS;
+        double stop = problem.seconds().orElse(EMERGENCY_SECONDS * Math.max(1, times));
         DesignAnswer answer = problem.kind().equals("optimal")
                 ? OptimalDesigns.search(
                         problem.task(),
-                        (long) (usual * problem.seconds()),
-                        () -> System.nanoTime() - begun > problem.seconds() * 1e9)
+                        (long) (OptimalDesigns.USUAL_EFFORT * times),
+                        () -> System.nanoTime() - begun > stop * 1e9)
                 : ClassicalProblem.answer(problem);
         return answer.match(
                 found -> DesignWriter.write(problem, found.design(), (System.nanoTime() - begun) / 1e9),

@@ -1,6 +1,7 @@
 package stillroom.desk.cli;
 
 import java.util.List;
+import java.util.Optional;
 import stillroom.science.design.DesignTask;
 
 /**
@@ -8,10 +9,12 @@ import stillroom.science.design.DesignTask;
  *
  * @param kind optimal, lattice or centroid
  * @param steps of a lattice
- * @param seconds after which the search stops
+ * @param effort counted work, in times the usual
+ * @param seconds after which the search stops, where a time was asked for; the answer may then depend on the machine
  * @param processes of the process variables, in the order of the model
  */
-record DesignProblem(DesignTask task, String kind, int steps, double seconds, List<Process> processes) {
+record DesignProblem(
+        DesignTask task, String kind, int steps, double effort, Optional<Double> seconds, List<Process> processes) {
     DesignProblem {
         processes = List.copyOf(processes);
     }

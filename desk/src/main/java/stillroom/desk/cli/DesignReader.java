@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import stillroom.science.design.Criterion;
 import stillroom.science.design.DesignTask;
 import stillroom.science.design.Run;
@@ -39,6 +40,7 @@ final class DesignReader {
                 new DesignTask(region, model, runs, wishes),
                 asked.path("design").asText("optimal"),
                 whole(asked, "steps", 2),
+                effort(asked),
                 seconds(asked),
                 processes);
     }
@@ -83,12 +85,23 @@ final class DesignReader {
         return asked.get(name).asInt();
     }
 
-    private static double seconds(JsonNode asked) {
-        double seconds = asked.path("seconds").asDouble(DesignCommand.USUAL_SECONDS);
+    private static Optional<Double> seconds(JsonNode asked) {
+        if (!asked.hasNonNull("seconds")) {
+            return Optional.empty();
+        }
+        double seconds = asked.get("seconds").asDouble(0);
         if (!(seconds > 0 && seconds <= 3600)) {
             throw new IllegalArgumentException("\"seconds\" is a time limit above 0 and up to 3600");
         }
-        return seconds;
+        return Optional.of(seconds);
+    }
+
+    private static double effort(JsonNode asked) {
+        double effort = asked.path("effort").asDouble(asked.has("effort") ? 0 : 1);
+        if (!(effort > 0 && effort <= 1000)) {
+            throw new IllegalArgumentException("\"effort\" is in times the usual, above 0 and up to 1000");
+        }
+        return effort;
     }
 
     private static String word(JsonNode text) {

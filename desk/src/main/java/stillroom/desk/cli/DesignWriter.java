@@ -97,7 +97,8 @@ final class DesignWriter {
         model.terms().stream().map(Term::name).forEach(terms::add);
         into.put("seed", task.wishes().seed());
         into.put("blocks", task.wishes().blocks());
-        into.put("secondsAllowed", problem.seconds());
+        into.put("effort", problem.effort());
+        problem.seconds().ifPresent(seconds -> into.put("secondsAllowed", seconds));
         into.put("candidates", effort.candidates());
         into.put("starts", effort.starts());
         into.put("multiplications", effort.multiplications());

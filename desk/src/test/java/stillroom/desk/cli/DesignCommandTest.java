@@ -51,6 +51,20 @@ class DesignCommandTest {
     }
 
     @Test
+    void theSameSeedGivesTheSameAnswerWithoutAClock() throws IOException {
+        String problem =
+                "{\"q\": 8, \"n\": 40, \"upper\": [0.4, 0.3, 0.3, 0.3, 0.25, 0.25, 0.2, 0.2], \"effort\": 0.2}";
+        JsonNode first = run(problem).answer();
+        JsonNode second = run(problem).answer();
+        assertThat(first.path("settings").path("stoppedByLimit").asBoolean())
+                .describedAs("hard enough to be stopped by the count")
+                .isTrue();
+        for (String field : new String[] {"D", "DBound", "design", "runs", "settings"}) {
+            assertThat(second.path(field)).describedAs(field).isEqualTo(first.path(field));
+        }
+    }
+
+    @Test
     void constraintsMayBeWrittenInSeveralWays() throws IOException {
         String[] ways = {
             "{\"coefficients\": [1, 1, 0], \"max\": 0.6}",

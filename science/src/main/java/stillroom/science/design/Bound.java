@@ -17,6 +17,7 @@ final class Bound {
     private static final double CLOSE = 1e-7;
 
     private final SplittableRandom random;
+    private final Meter meter;
     private final int p;
     private double[] rows;
     private int[] names;
@@ -30,8 +31,9 @@ final class Bound {
     private final double[] imageY;
 
     /** @param start numbers of points among which the weights are shared at first */
-    Bound(DesignSpace space, List<double[]> points, int[] start, SplittableRandom random) {
+    Bound(DesignSpace space, List<double[]> points, int[] start, SplittableRandom random, Meter meter) {
         this.random = random;
+        this.meter = meter;
         this.p = space.terms();
         int m = points.size();
         rows = new double[m * p];
@@ -73,11 +75,11 @@ final class Bound {
     }
 
     /** Trades until the largest variance is within a fraction of p. */
-    void trade(double close, int rounds, BooleanSupplier stop) {
+    void trade(double close, int rounds, BooleanSupplier enough) {
         for (int round = 0; round <= rounds; round++) {
             judge();
             double gap = largest() / p - 1;
-            if (gap < Math.max(close, CLOSE) || round == rounds || stop.getAsBoolean()) {
+            if (gap < Math.max(close, CLOSE) || round == rounds || enough.getAsBoolean()) {
                 return;
             }
             if (gap < 1 && round % 4 == 3) {
@@ -106,6 +108,7 @@ final class Bound {
             System.arraycopy(rows, j * p, x, 0, p);
             variance[j] = Kernel.square(inverse, x);
         }
+        meter.spend((long) p * p * (weight.length / 2 + 2 * p));
     }
 
     private void leaveOut(double gap) {
@@ -156,11 +159,13 @@ final class Bound {
         double b = Kernel.dot(y, imageY);
         double c = Kernel.dot(x, imageY);
         double curvature = a * b - c * c;
+        meter.spend(2L * p * p);
         double step = curvature > 1e-14 ? (a - b) / (2 * curvature) : a > b ? weight[from] : -weight[to];
         step = Math.max(-weight[to], Math.min(weight[from], step));
         if (Math.abs(step) < 1e-15) {
             return;
         }
+        meter.spend(3L * p * p);
         weight[to] += step;
         weight[from] -= step;
         Kernel.update(inverse, -step / (1 + step * a), imageX);

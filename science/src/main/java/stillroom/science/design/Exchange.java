@@ -2,6 +2,7 @@ package stillroom.science.design;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.BooleanSupplier;
 
 /**
  * Exchanges runs for candidates, each for the best one, with rank-one updates of the inverse information and of the
@@ -14,6 +15,7 @@ final class Exchange {
 
     private final Ground ground;
     private final SplittableRandom random;
+    private final Meter meter;
     private final int p;
     private final int e;
     private final int m;
@@ -29,11 +31,11 @@ final class Exchange {
     private double[] inverse = new double[0];
     private double[] smoothed = new double[0];
     private double logDeterminant;
-    private long work;
 
-    Exchange(Ground ground, List<double[]> candidates, SplittableRandom random) {
+    Exchange(Ground ground, List<double[]> candidates, SplittableRandom random, Meter meter) {
         this.ground = ground;
         this.random = random;
+        this.meter = meter;
         p = ground.space().terms();
         e = ground.size();
         m = candidates.size();
@@ -51,11 +53,6 @@ final class Exchange {
         w = new double[e];
     }
 
-    /** Multiplications so far, about. */
-    long work() {
-        return work;
-    }
-
     int[] chosen() {
         return chosen.clone();
     }
@@ -68,7 +65,7 @@ final class Exchange {
     void begin() {
         Beginning beginning = new Beginning(base, m, p, random);
         int[] picks = beginning.picks(Math.min(chosen.length, p), random.nextInt(1, Math.max(2, p / 2 + 1)));
-        work += (long) picks.length * m * p * 2;
+        meter.spend((long) picks.length * m * p * 2);
         int[] order = shuffled(chosen.length);
         for (int i = 0; i < chosen.length; i++) {
             chosen[order[i]] = i < picks.length ? picks[i] : random.nextInt(m);
@@ -83,21 +80,16 @@ final class Exchange {
         }
     }
 
-    /** Takes a design as it is. */
-    void take(int[] design) {
-        System.arraycopy(design, 0, chosen, 0, chosen.length);
-    }
-
-    /** Exchanges until nothing gains. @return false if the design is singular */
-    boolean climb() {
+    /** Exchanges until nothing gains, or enough was done. @return false if the design is singular */
+    boolean climb(BooleanSupplier enough) {
         boolean moved = true;
-        for (int pass = 0; moved && pass < 60; pass++) {
+        for (int pass = 0; moved && pass < 60 && (pass == 0 || !enough.getAsBoolean()); pass++) {
             if (!refresh()) {
                 return false;
             }
             moved = false;
             for (int i : shuffled(chosen.length)) {
-                moved |= improve(i);
+                moved |= !enough.getAsBoolean() && improve(i);
             }
         }
         return refresh();
@@ -130,7 +122,7 @@ final class Exchange {
                 forms(smoothed, b, spread[b]);
             }
         }
-        work += (long) chosen.length * e * e + (long) e * e * e + (long) variance.length * m * e * e;
+        meter.spend((long) chosen.length * e * e + (long) e * e * e + (long) variance.length * m * e * e / 2);
         return true;
     }
 
@@ -214,7 +206,7 @@ final class Exchange {
             }
             into[j] = sum;
         }
-        work += (long) m * p;
+        meter.spend((long) m * p);
     }
 
     /** Adds (sign 1) or takes away (sign -1) one run. */

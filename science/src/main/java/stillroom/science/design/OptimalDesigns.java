@@ -9,8 +9,10 @@ import java.util.function.BooleanSupplier;
 
 /** Exact optimal designs for mixtures, from a fixed seed. */
 public final class OptimalDesigns {
-    /** Work that settles usual problems within about half a second of one core [multiplications]. */
-    public static final long USUAL_EFFORT = 200_000_000;
+    /** Work that settles usual problems, and ends hard ones well within a second of one core [multiplications]. */
+    public static final long USUAL_EFFORT = 300_000_000;
+
+    private static final double SHARE_OF_THE_SEARCH = 0.75;
 
     private static final double MERGED = 1e-6;
 
@@ -20,7 +22,7 @@ public final class OptimalDesigns {
      * The best design found.
      *
      * @param effort after how much work to stop [multiplications]; the same effort and seed give the same design
-     * @param stop asked often; once true, the best so far is the answer
+     * @param stop for emergencies, asked often; once true, the best so far is the answer
      */
     public static DesignAnswer search(DesignTask task, long effort, BooleanSupplier stop) {
         List<String> wrong = task.problems();
@@ -37,7 +39,7 @@ public final class OptimalDesigns {
         }
         double[] moments =
                 Moments.over(space, task.model().processes(), task.wishes().seed());
-        return search(task, space, moments, new Limits(effort, stop));
+        return search(task, space, moments, effort, stop);
     }
 
     /** How good runs chosen otherwise are; refused if they cannot tell the terms apart. */
@@ -56,39 +58,41 @@ public final class OptimalDesigns {
                 ground,
                 runs.stream().map(Run::point).toList(),
                 new MixtureDesign.Effort(0, 0, 0, false),
-                new Limits(0, () -> false));
+                new Meter(USUAL_EFFORT / 4, () -> false));
         return design.d() > 0
                 ? new DesignAnswer.Found(design)
                 : new DesignAnswer.Refused(List.of("This design cannot tell the terms of the model apart."));
     }
 
-    private record Limits(long effort, BooleanSupplier stop) {}
-
-    private static DesignAnswer search(DesignTask task, DesignSpace space, double[] moments, Limits limits) {
-        Search search = searched(new Ground(task, space, moments), task, limits);
+    private static DesignAnswer search(
+            DesignTask task, DesignSpace space, double[] moments, long effort, BooleanSupplier stop) {
+        Meter meter = new Meter((long) (SHARE_OF_THE_SEARCH * effort), stop);
+        long budget = (long) (0.85 * meter.limit() / (task.wishes().repeats() > 0 ? 2 : 1));
+        Search search = searched(new Ground(task, space, moments), task, budget, meter);
         List<double[]> points = Merging.merged(search.best(), MERGED);
         int missing = task.wishes().repeats() - repeats(points);
         Ground ground = new Ground(task, space, moments);
         if (missing > 0 && !search.best().isEmpty()) {
             DesignTask fewer = new DesignTask(
                     task.region(), task.model(), task.runs() - task.wishes().repeats(), task.wishes());
-            search = searched(new Ground(fewer, space, moments), task, limits);
+            search = searched(new Ground(fewer, space, moments), task, budget, meter);
             points = Repeating.extended(ground, Merging.merged(search.best(), MERGED));
         }
         if (points.isEmpty()) {
             return new DesignAnswer.Refused(List.of("No design was found in which the terms can be told apart."));
         }
-        return new DesignAnswer.Found(judged(task, ground, points, search.effort(), limits));
+        return new DesignAnswer.Found(
+                judged(task, ground, points, search.effort(), new Meter(effort - meter.limit(), stop)));
     }
 
-    private static Search searched(Ground ground, DesignTask task, Limits limits) {
-        Search search = new Search(ground, task.wishes().seed(), limits.effort(), limits.stop());
+    private static Search searched(Ground ground, DesignTask task, long budget, Meter meter) {
+        Search search = new Search(ground, task.wishes().seed(), budget, meter);
         search.run();
         return search;
     }
 
     private static MixtureDesign judged(
-            DesignTask task, Ground ground, List<double[]> points, MixtureDesign.Effort effort, Limits limits) {
+            DesignTask task, Ground ground, List<double[]> points, MixtureDesign.Effort effort, Meter meter) {
         List<Run> runs = new ArrayList<>(task.wishes().made());
         for (int i = 0; i < points.size(); i++) {
             runs.add(Run.of(points.get(i), ground.space().components(), ground.blockOf(i) + 1));
@@ -96,7 +100,7 @@ public final class OptimalDesigns {
         runs.sort(Comparator.comparingInt(Run::block));
         Quality quality = new Quality(ground, runs);
         Optional<Double> ceiling = task.wishes().criterion() == Criterion.D
-                ? Optional.of(ceiling(task, ground.space(), runs, limits)).filter(Double::isFinite)
+                ? Optional.of(ceiling(task, ground.space(), runs, meter)).filter(Double::isFinite)
                 : Optional.empty();
         return new MixtureDesign(
                 runs,
@@ -108,9 +112,9 @@ public final class OptimalDesigns {
                 effort);
     }
 
-    private static double ceiling(DesignTask task, DesignSpace space, List<Run> runs, Limits limits) {
+    private static double ceiling(DesignTask task, DesignSpace space, List<Run> runs, Meter meter) {
         List<double[]> points = runs.stream().map(Run::point).toList();
-        Shortlist all = new Shortlist(space, new SplittableRandom(task.wishes().seed()), limits.stop());
+        Shortlist all = new Shortlist(space, new SplittableRandom(task.wishes().seed()), meter);
         return Math.exp(all.ceiling(points) + space.logTurn() / space.terms());
     }
 

@@ -10,6 +10,7 @@ final class Refinement {
     private static final double WORTH = 1e-13;
 
     private final Ground ground;
+    private final Meter meter;
     private final Walk walk;
     private final Stretch stretch;
     private final double[][] points;
@@ -19,10 +20,10 @@ final class Refinement {
     private double[] inverse = new double[0];
     private double[] smoothed = new double[0];
     private double logDeterminant;
-    private long work;
 
-    Refinement(Ground ground, List<double[]> design, SplittableRandom random) {
+    Refinement(Ground ground, List<double[]> design, SplittableRandom random, Meter meter) {
         this.ground = ground;
+        this.meter = meter;
         this.walk = new Walk(ground.space().polytope(), random);
         this.stretch = new Stretch(ground.space().degree(), ground.size());
         this.points = design.stream().map(double[]::clone).toArray(double[][]::new);
@@ -36,10 +37,6 @@ final class Refinement {
 
     List<double[]> points() {
         return List.of(points);
-    }
-
-    long work() {
-        return work;
     }
 
     /** @return the score reached */
@@ -69,7 +66,7 @@ final class Refinement {
         logDeterminant = Kernel.invert(inverse, ground.size());
         smoothed = ground.isD() ? inverse : Kernel.sandwich(inverse, ground.moments(), ground.size());
         long e = ground.size();
-        work += rows.length * e * e + e * e * e * (ground.isD() ? 1 : 3);
+        meter.spend(rows.length * e * e + e * e * e * (ground.isD() ? 1 : 3));
     }
 
     private void improve(int run) {
@@ -90,7 +87,7 @@ final class Refinement {
         }
         Stretch.Gain gain = ground.isD() ? determinantGain(run) : spreadGain(run);
         double best = stretch.best(gain);
-        work += (long) (stretch.nodes().length * 2) * ground.size() * ground.size();
+        meter.spend((long) (stretch.nodes().length * 2) * ground.size() * ground.size());
         double reached = stretch.value(gain, best);
         double worth = ground.isD() ? 1 + WORTH : WORTH * Math.abs(ground.score(inverse, logDeterminant));
         if (reached > worth) {
@@ -157,7 +154,7 @@ final class Refinement {
         }
         Kernel.update(inverse, factor, image);
         logDeterminant += Math.log(pivot);
-        work += 4L * row.length * row.length;
+        meter.spend(4L * row.length * row.length);
         return pivot > 1e-6;
     }
 }

@@ -8,8 +8,8 @@ import java.util.function.BooleanSupplier;
 
 /**
  * Looks for the best design of a ground: exchanges among candidates from many starts, the best ones refined off the
- * candidates, their new points made candidates in turn, and so on until nothing has come of it for long. Not safe for use by
- * two threads.
+ * candidates, their new points made candidates in turn, and so on until nothing has come of it for long or the work allowed is
+ * done. Not safe for use by two threads.
  */
 final class Search {
     private static final double EQUAL = 1e-9;
@@ -17,20 +17,21 @@ final class Search {
     private final Ground ground;
     private final SplittableRandom random;
     private final long budget;
-    private final BooleanSupplier stop;
+    private final BooleanSupplier enough;
+    private final Meter meter;
     private final List<double[]> candidates;
     private List<double[]> best = List.of();
     private double bestScore = Double.NEGATIVE_INFINITY;
     private int starts;
     private int idle;
-    private long work;
 
-    Search(Ground ground, long seed, long budget, BooleanSupplier stop) {
+    Search(Ground ground, long seed, long budget, Meter meter) {
         this.ground = ground;
         this.random = new SplittableRandom(seed);
         this.budget = budget;
-        this.stop = stop;
-        this.candidates = new ArrayList<>(new Shortlist(ground.space(), random, stop).foremost());
+        this.meter = meter;
+        this.enough = meter.after(budget);
+        this.candidates = new ArrayList<>(new Shortlist(ground.space(), random, meter).foremost());
     }
 
     List<double[]> best() {
@@ -42,11 +43,11 @@ final class Search {
     }
 
     MixtureDesign.Effort effort() {
-        return new MixtureDesign.Effort(candidates.size(), starts, work, over());
+        return new MixtureDesign.Effort(candidates.size(), starts, meter.spent(), enough.getAsBoolean());
     }
 
-    private boolean over() {
-        return work >= budget || stop.getAsBoolean();
+    private BooleanSupplier either(BooleanSupplier done) {
+        return () -> done.getAsBoolean() || enough.getAsBoolean();
     }
 
     /** A design of candidate numbers. */
@@ -54,7 +55,7 @@ final class Search {
 
     /** @return whether any design was found that is not singular */
     boolean run() {
-        for (int round = 0; round == 0 || (!over() && idle < 3); round++) {
+        for (int round = 0; round == 0 || (!enough.getAsBoolean() && idle < 3); round++) {
             double before = bestScore;
             List<Kept> kept = exchange();
             if (kept.isEmpty()) {
@@ -68,8 +69,8 @@ final class Search {
     }
 
     private List<Kept> exchange() {
-        Exchange exchange = new Exchange(ground, candidates, random);
-        long until = work + Math.max(budget / 6, 1);
+        Exchange exchange = new Exchange(ground, candidates, random, meter);
+        BooleanSupplier done = either(meter.after(budget / 6));
         List<Kept> kept = new ArrayList<>();
         int round = 0;
         int unfruitful = 0;
@@ -84,11 +85,10 @@ final class Search {
             }
             starts++;
             round++;
-            if (exchange.climb()) {
+            if (exchange.climb(kept.isEmpty() ? either(meter.after(budget / 2)) : done)) {
                 unfruitful = offer(kept, new Kept(exchange.score(), exchange.chosen())) ? 0 : unfruitful + 1;
             }
-        } while (work + exchange.work() < Math.min(until, budget) && unfruitful < 150 && !stop.getAsBoolean());
-        work += exchange.work();
+        } while (!done.getAsBoolean() && unfruitful < 150);
         return kept;
     }
 
@@ -107,22 +107,20 @@ final class Search {
     }
 
     private void refine(List<Kept> kept) {
-        long until = work + budget / 8;
-        for (int k = 0; k < kept.size() && (k == 0 || (work < until && !over())); k++) {
+        BooleanSupplier done = either(meter.after(budget / 8));
+        for (int k = 0; k < kept.size() && (k == 0 || !done.getAsBoolean()); k++) {
             List<double[]> points = new ArrayList<>();
             for (int candidate : kept.get(k).design()) {
                 points.add(candidates.get(candidate));
             }
-            climb(points, 1e-6, k == 0 ? 12 : 6);
+            climb(points, 1e-6, k == 0 ? 12 : 6, meter.after(budget / 3));
         }
         best.forEach(this::addCandidate);
     }
 
-    private void climb(List<double[]> points, double worth, int sweeps) {
-        Refinement refinement = new Refinement(ground, points, random);
-        long start = work;
-        double score = refinement.climb(worth, sweeps, () -> start + refinement.work() > budget || stop.getAsBoolean());
-        work += refinement.work();
+    private void climb(List<double[]> points, double worth, int sweeps, BooleanSupplier done) {
+        Refinement refinement = new Refinement(ground, points, random, meter);
+        double score = refinement.climb(worth, sweeps, done);
         if (score > bestScore) {
             bestScore = score;
             best = refinement.points();
@@ -130,13 +128,7 @@ final class Search {
     }
 
     private void polish() {
-        Refinement refinement = new Refinement(ground, best, random);
-        double score = refinement.climb(1e-13, 40, () -> refinement.work() > budget / 4 || stop.getAsBoolean());
-        work += refinement.work();
-        if (score > bestScore) {
-            bestScore = score;
-            best = refinement.points();
-        }
+        climb(best, 1e-13, 40, meter.after(budget / 8));
     }
 
     private void addCandidate(double[] point) {

@@ -3,7 +3,6 @@ package stillroom.science.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -18,55 +17,57 @@ final class Shortlist {
 
     private final DesignSpace space;
     private final SplittableRandom random;
-    private final BooleanSupplier stop;
-    private final List<double[]> points;
+    private final Meter meter;
 
-    Shortlist(DesignSpace space, SplittableRandom random, BooleanSupplier stop) {
+    Shortlist(DesignSpace space, SplittableRandom random, Meter meter) {
         this.space = space;
         this.random = random;
-        this.stop = stop;
-        this.points = new ArrayList<>(space.candidates());
+        this.meter = meter;
     }
 
     /** All candidates where they are few. */
     List<double[]> foremost() {
+        List<double[]> points = space.candidates();
         int p = space.terms();
-        int many = Math.max(FEW, 12 * p);
+        int many = Math.max(FEW, Math.min(12 * p, FEW + 6 * p));
         if (points.size() <= many) {
             return points;
         }
-        Bound bound = bound(start());
-        bound.trade(ROUGHLY, 12, stop);
+        Bound bound = new Bound(space, points, start(points), random, meter);
+        bound.trade(ROUGHLY, 12, meter::over);
         return IntStream.of(bound.foremost(many)).mapToObj(points::get).toList();
     }
 
-    private int[] start() {
+    private int[] start(List<double[]> points) {
         int p = space.terms();
         double[] base = new double[points.size() * p];
         for (int j = 0; j < points.size(); j++) {
             space.fill(points.get(j), base, j * p);
         }
+        meter.spend((long) p * p * points.size() * 2);
         return new Beginning(base, points.size(), p, random).picks(p, 1);
     }
 
-    private Bound bound(int[] start) {
-        return new Bound(space, points, start, random);
-    }
-
-    /** The largest possible ln det(M) / p, in turned regressors. @param design a good one to start from */
+    /**
+     * The largest possible ln det(M) / p, in turned regressors; infinite where it was stopped before it knew.
+     *
+     * @param design a good one to start from
+     */
     double ceiling(List<double[]> design) {
+        List<double[]> points = new ArrayList<>(space.candidates());
         int first = points.size();
         points.addAll(design);
         int[] start = IntStream.range(first, points.size()).toArray();
         double ceiling = Double.POSITIVE_INFINITY;
         int p = space.terms();
         boolean small = points.size() < FEW;
-        for (int round = 0; round < (small ? 5 : 2) && (round == 0 || !stop.getAsBoolean()); round++) {
-            Bound bound = bound(start);
-            bound.trade(small ? 0 : GOOD_ENOUGH, small ? 60 : 20, () -> false);
+        for (int round = 0; round < (small ? 5 : 1) && (round == 0 || !meter.over()); round++) {
+            Bound bound = new Bound(space, points, start, random, meter);
+            bound.trade(
+                    small ? 0 : GOOD_ENOUGH, small ? 60 : 20, small ? meter::over : meter.after(2 * meter.limit() / 3));
             double onPoints = bound.ceiling();
-            int[] climbs = bound.foremost(small ? 2 * p : p / 2);
-            double beyond = new Steepest(space, bound.inverse(), random).from(points, climbs, stop) - p;
+            int[] climbs = bound.foremost(small ? 2 * p : p / 3);
+            double beyond = new Steepest(space, bound.inverse(), random, meter).from(points, climbs, meter::over) - p;
             start = bound.support();
             ceiling = Math.min(ceiling, Math.max(onPoints, bound.logMean() + beyond / p));
             if (bound.logMean() + beyond / p <= onPoints + 1e-9) {

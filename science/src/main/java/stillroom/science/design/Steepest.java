@@ -8,13 +8,15 @@ import java.util.function.BooleanSupplier;
 /** Looks for the largest prediction variance over the region by climbing along straight ways. */
 final class Steepest {
     private final DesignSpace space;
+    private final Meter meter;
     private final double[] inverse;
     private final Stretch stretch;
     private final Walk walk;
     private final double[] row;
 
-    Steepest(DesignSpace space, double[] inverse, SplittableRandom random) {
+    Steepest(DesignSpace space, double[] inverse, SplittableRandom random, Meter meter) {
         this.space = space;
+        this.meter = meter;
         this.inverse = inverse;
         this.stretch = new Stretch(space.degree(), space.terms());
         this.walk = new Walk(space.polytope(), random);
@@ -22,11 +24,11 @@ final class Steepest {
     }
 
     /** Climbs from some of the points; tops above all the others join them. @return the largest variance found */
-    double from(List<double[]> points, int[] some, BooleanSupplier stop) {
+    double from(List<double[]> points, int[] some, BooleanSupplier enough) {
         double most = 0;
         int p = space.terms();
         for (int j : some) {
-            if (stop.getAsBoolean()) {
+            if (enough.getAsBoolean()) {
                 return most;
             }
             double[] top = climb(points.get(j));
@@ -75,6 +77,7 @@ final class Steepest {
                         space.fill(there(point, way, stretch.places()[k]), stretch.nodes()[k], 0);
                     }
                     double[][] table = stretch.form(inverse);
+                    meter.spend((long) (stretch.nodes().length * 2) * row.length * row.length);
                     return there(point, way, stretch.best(weights -> Stretch.square(table, weights)));
                 })
                 .orElse(point);

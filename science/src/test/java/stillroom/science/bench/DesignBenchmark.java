@@ -43,7 +43,7 @@ public final class DesignBenchmark {
         double plainSeconds = seconds() - begun;
         double start = seconds();
         DesignTask task = new DesignTask(problem.region(), problem.model(), problem.runs(), DesignTask.Wishes.plain());
-        DesignAnswer answer = OptimalDesigns.search(task, OptimalDesigns.USUAL_EFFORT, () -> seconds() - start > 0.6);
+        DesignAnswer answer = OptimalDesigns.search(task, OptimalDesigns.USUAL_EFFORT, () -> false);
         double ourSeconds = seconds() - start;
         double ours = answer.match(found -> found.design().d(), refused -> 0.0);
         boolean stopped = answer.match(found -> found.design().effort().stopped(), refused -> true);

@@ -21,6 +21,15 @@ class DesignTest {
     }
 
     @Test
+    void theWorkIsCountedSoThatAHardProblemEndsWithoutAClock() {
+        DesignTask task = Designs.task(Designs.BOUNDED_EIGHT, Blending.QUADRATIC, 45, DesignTask.Wishes.plain());
+        MixtureDesign design = Designs.found(task);
+        assertThat(design.effort().stopped()).isTrue();
+        assertThat(design.effort().multiplications()).isLessThan((long) (1.1 * OptimalDesigns.USUAL_EFFORT));
+        assertThat(design.dCeiling().orElseThrow()).isGreaterThan(design.d());
+    }
+
+    @Test
     void fewerRunsThanTermsAreRefused() {
         assertThat(Designs.refused(Designs.task(THREE, Blending.QUADRATIC, 5, DesignTask.Wishes.plain())))
                 .singleElement()

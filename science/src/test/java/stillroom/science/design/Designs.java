@@ -10,6 +10,11 @@ final class Designs {
     static final MixtureRegion BOUNDED_FOUR =
             new MixtureRegion(List.of(.1, .05, .1, 0.0), List.of(.6, .5, .7, .3), List.of());
 
+    static final MixtureRegion BOUNDED_EIGHT = new MixtureRegion(
+            List.of(.10, .05, 0.0, 0.0, .10, .05, 0.0, 0.0),
+            List.of(.45, .50, .10, .40, .60, .20, .05, .05),
+            List.of());
+
     private Designs() {}
 
     static DesignTask task(MixtureRegion region, Blending blending, int runs, DesignTask.Wishes wishes) {

@@ -193,6 +193,16 @@ final class SealTest {
     }
 
     @Test
+    void aPictureIsNamed() throws SQLException {
+        try (Ledger ledger = Workbench.open(folder)) {
+            String digest = ledger.attachments().put("picture.jpg", new byte[] {1, 2, 3});
+            append(ledger, new BatchEvent.Pictured(digest, "after", ""));
+        }
+        Workbench.behindItsBack(folder, "update attachment set body = x'010204' where name = 'picture.jpg'");
+        assertThat(verdict().altered()).singleElement().asString().contains("picture of entry");
+    }
+
+    @Test
     void aDocumentIsNamed() throws SQLException {
         assertThat(after("update attachment set body = cast('<11' as blob) where name = 'count.txt'"))
                 .containsExactly("The document count.txt is not what it was.");

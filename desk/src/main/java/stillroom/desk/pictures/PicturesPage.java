@@ -15,5 +15,13 @@ public record PicturesPage(Frame frame, BatchHead head, Typed typed, String requ
      *
      * @param struck whether it no longer counts; it stays in the log
      */
-    public record Shot(int entry, String address, String when, String words, String taken, String by, boolean struck) {}
+    public record Shot(
+            int entry,
+            String digest,
+            String address,
+            String when,
+            String words,
+            String taken,
+            String by,
+            boolean struck) {}
 }

@@ -21,6 +21,7 @@ public final class Shots {
     private static Shot shot(BatchWork work, LogEntry entry, Pictured picture) {
         return new Shot(
                 entry.number(),
+                picture.attachment(),
                 work.path() + "/pictures/" + picture.attachment() + ".jpg",
                 picture.when(),
                 picture.words(),

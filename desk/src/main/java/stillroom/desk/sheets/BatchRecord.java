@@ -25,6 +25,7 @@ public record BatchRecord(
         List<Made> made,
         List<Vessel> vessels,
         List<ReadingRow> readings,
+        List<Picture> pictures,
         List<String> deviations,
         List<Fact> reconciliation,
         List<String> fills,
@@ -40,6 +41,7 @@ public record BatchRecord(
         made = List.copyOf(made);
         vessels = List.copyOf(vessels);
         readings = List.copyOf(readings);
+        pictures = List.copyOf(pictures);
         deviations = List.copyOf(deviations);
         reconciliation = List.copyOf(reconciliation);
         fills = List.copyOf(fills);
@@ -48,6 +50,13 @@ public record BatchRecord(
         log = List.copyOf(log);
         overruled = List.copyOf(overruled);
     }
+
+    /**
+     * A photograph.
+     *
+     * @param source the picture itself, as a data address
+     */
+    public record Picture(String source, String when, String words) {}
 
     /** A name and what stands behind it. */
     public record Fact(String name, String value) {}

@@ -2,6 +2,7 @@ package stillroom.desk.sheets;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import stillroom.desk.batches.LogLine;
 import stillroom.desk.batches.LogWords;
 import stillroom.desk.batches.ReadingRows;
 import stillroom.desk.batches.Shown;
+import stillroom.desk.pictures.Shots;
 import stillroom.desk.sheets.BatchRecord.Fact;
 import stillroom.desk.sheets.BatchRecord.Made;
 import stillroom.desk.sheets.BatchRecord.Weighing;
@@ -63,6 +65,7 @@ public final class RecordSheet {
                 made.lines().stream().map(this::made).toList(),
                 vessels(),
                 ReadingRows.of(work),
+                pictures(),
                 deviations(),
                 reconciliation(),
                 state.fills().stream()
@@ -75,6 +78,17 @@ public final class RecordSheet {
                 state.decision().map(d -> d.event().overruled()).orElse(List.of()),
                 state.decision().map(this::decision).orElse(""),
                 work.desk().ledger().batches().headHash(work.batch().id()).orElse("no entry yet"));
+    }
+
+    private List<BatchRecord.Picture> pictures() {
+        return Shots.of(work).stream()
+                .filter(shot -> !shot.struck())
+                .flatMap(shot -> work.desk().ledger().attachments().get(shot.digest()).stream()
+                        .map(bytes -> new BatchRecord.Picture(
+                                "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(bytes),
+                                shot.when(),
+                                shot.words() + " " + shot.taken() + ", " + shot.by())))
+                .toList();
     }
 
     private List<String> fillChecks() {

@@ -9,11 +9,16 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
 import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillroom.desk.OpenDesk;
@@ -165,10 +170,24 @@ class PicturesTest {
             assertThat(page).contains("/batches/3/pictures/" + hash + ".jpg", "&lt;b&gt;clear&lt;/b&gt;");
             assertThat(desk.get("/batches/3/pictures/" + hash + ".jpg").status())
                     .isEqualTo(200);
+            assertThat(images(desk, "/batches/3/record.pdf")).isEqualTo(1);
             assertThat(desk.get("/batches/1/pictures/" + hash + ".jpg").status())
                     .as("not of this batch")
                     .isEqualTo(404);
         }
+    }
+
+    private static int images(OpenDesk desk, String path) throws IOException {
+        int images = 0;
+        try (PDDocument document = Loader.loadPDF(
+                URI.create(desk.address() + path).toURL().openStream().readAllBytes())) {
+            for (PDPage page : document.getPages()) {
+                for (COSName name : page.getResources().getXObjectNames()) {
+                    images += page.getResources().isImageXObject(name) ? 1 : 0;
+                }
+            }
+        }
+        return images;
     }
 
     @Test

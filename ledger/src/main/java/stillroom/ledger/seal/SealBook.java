@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import stillroom.formulary.batch.Batch;
 import stillroom.formulary.batch.BatchEvent;
 import stillroom.formulary.batch.BatchState;
+import stillroom.formulary.batch.LogEntry;
 import stillroom.formulary.concern.Concern;
 import stillroom.ledger.batch.BatchBook;
 import stillroom.ledger.batch.BatchBook.Link;
@@ -62,9 +63,9 @@ public final class SealBook {
         String code = batches.codeOf(batchId);
         List<String> altered = new ArrayList<>();
         List<Link> links = batches.recomputed(batchId);
-        BatchState state = readable(links, altered);
+        List<LogEntry> log = readable(links, altered);
         batches.firstAltered(batchId).ifPresent(entry -> altered.add(broken(entry, links)));
-        int covered = outside(sql, batchId, code, state, altered);
+        int covered = pictures(log, altered) + outside(sql, batchId, code, BatchState.of(log), altered);
         Optional<Integer> matched = head.flatMap(wanted -> links.stream()
                 .filter(link -> link.recomputed().equalsIgnoreCase(wanted.strip()))
                 .map(Link::number)
@@ -92,16 +93,25 @@ public final class SealBook {
     }
 
     /** Entries that cannot be read any more are left out of the state and named. */
-    private static BatchState readable(List<Link> links, List<String> altered) {
-        List<stillroom.formulary.batch.LogEntry> log = new ArrayList<>();
+    private static List<LogEntry> readable(List<Link> links, List<String> altered) {
+        List<LogEntry> log = new ArrayList<>();
         for (Link link : links) {
             try {
-                log.add(Json.read(link.body(), stillroom.formulary.batch.LogEntry.class));
+                log.add(Json.read(link.body(), LogEntry.class));
             } catch (RuntimeException unreadable) {
                 altered.add("Entry " + link.number() + " cannot be read any more.");
             }
         }
-        return BatchState.of(log);
+        return log;
+    }
+
+    private int pictures(List<LogEntry> log, List<String> altered) {
+        List<LogEntry> pictured = log.stream()
+                .filter(entry -> entry.event() instanceof BatchEvent.Pictured)
+                .toList();
+        pictured.forEach(entry -> document(
+                ((BatchEvent.Pictured) entry.event()).attachment(), "picture of entry " + entry.number(), altered));
+        return pictured.size();
     }
 
     private int outside(Sql sql, long batchId, String code, BatchState state, List<String> altered) {

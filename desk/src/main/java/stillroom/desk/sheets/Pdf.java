@@ -33,7 +33,8 @@ public final class Pdf {
         try (PDDocument document = new PDDocument()) {
             PdfRendererBuilder builder = new PdfRendererBuilder();
             builder.usePDDocument(document);
-            builder.useUriResolver((base, address) -> null);
+            // Pictures that stand in the sheet itself are taken; nothing is fetched.
+            builder.useUriResolver((base, address) -> address.startsWith("data:image/") ? address : null);
             builder.usePdfUaAccessibility(true);
             builder.useSVGDrawer(new BatikSVGDrawer());
             addFont(builder, document, "fonts/Lato-Regular.ttf", "Lato", 400, FontStyle.NORMAL);

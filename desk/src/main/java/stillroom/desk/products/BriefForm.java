@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import stillroom.desk.shell.Input;
+import stillroom.desk.shell.Markets;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.formula.Brief.People;

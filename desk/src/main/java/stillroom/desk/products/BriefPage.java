@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Frame;
+import stillroom.desk.shell.Markets;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.formula.Brief.People;
 import stillroom.formulary.formula.Product;

@@ -8,6 +8,7 @@ import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Input;
 import stillroom.desk.shell.Judgement;
+import stillroom.desk.shell.Markets;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.formula.FormulaVersion;

@@ -5,18 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Input;
+import stillroom.desk.shell.Markets;
 import stillroom.ledger.workshop.Workshop;
 
 /** The settings as form fields, and back. */
 final class SettingsForm {
-    static final List<Choice> MARKETS = List.of(
-            new Choice("EU", "European Union"),
-            new Choice("UK", "United Kingdom"),
-            new Choice("US", "United States of America"));
-
     private SettingsForm() {}
 
     static Map<String, String> fields(Workshop workshop) {
@@ -36,7 +30,7 @@ final class SettingsForm {
         String responsible = input.text("responsible");
         List<String> address = input.lines("address");
         String market = input.text("market");
-        if (!Set.of("EU", "UK", "US").contains(market)) {
+        if (!Markets.codes().contains(market)) {
             input.refuse("market", "Choose one of the markets.");
         }
         String currency = input.required("currency", "The currency").toUpperCase(Locale.ROOT);

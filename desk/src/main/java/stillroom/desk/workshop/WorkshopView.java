@@ -8,6 +8,7 @@ import java.util.zip.CRC32;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame.Section;
+import stillroom.desk.shell.Markets;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.plan.Balance;
 import stillroom.ledger.backup.Backup;
@@ -25,7 +26,7 @@ record WorkshopView(Desk desk) {
                 typed,
                 mark(desk.ledger().settings().read()),
                 conflict,
-                SettingsForm.MARKETS,
+                Markets.choices(),
                 balances(desk.ledger().equipment().balances()),
                 begin,
                 desk.workspace().folder().resolve("stillroom.db").toString(),

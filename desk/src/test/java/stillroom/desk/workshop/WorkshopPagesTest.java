@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillroom.desk.OpenDesk;
 import stillroom.desk.OpenDesk.Answer;
+import stillroom.desk.shell.Law;
 import stillroom.formulary.plan.Balance;
 import stillroom.formulary.quantity.Grams;
 import stillroom.ledger.workshop.Workshop;
@@ -54,6 +55,27 @@ class WorkshopPagesTest {
         Answer stale = desk.post("/workshop", form);
         assertThat(stale.status()).isEqualTo(409);
         assertThat(stale.body()).contains("changed from elsewhere", "value=\"Other\"");
+    }
+
+    @Test
+    void theMakersOwnCountryMayBeChosen(@TempDir Path laws) throws IOException {
+        Path folder = Files.createDirectories(laws.resolve("rules").resolve("nz"));
+        Files.writeString(
+                folder.resolve("schedule-4.csv"),
+                "entry,row,kind,name,substances,products,only_for,not_for,purpose,limit_percent,counting,expressed_as,"
+                        + "expressed_molar_mass,ph_min,ph_max,not_with,warning,warning_above_percent,valid_from,"
+                        + "valid_until,stock_until,amended_by,source_key,paragraph,read_on,note\n"
+                        + "12,,limit,phenoxyethanol,phenoxyethanol,,,,,1,,,,,,,,,,,,,own-copy,item 12,,\n");
+        Law.readOwn(laws);
+        try {
+            assertThat(desk.get("/workshop").body()).contains("NZ, own tables");
+            Map<String, String> form = settings();
+            form.put("market", "NZ");
+            assertThat(desk.post("/workshop", form).status()).isEqualTo(303);
+            assertThat(desk.ledger().settings().read().market()).isEqualTo("NZ");
+        } finally {
+            Law.readOwn(laws.resolve("none"));
+        }
     }
 
     @Test

@@ -1,18 +1,16 @@
-package stillroom.desk.products;
+package stillroom.desk.shell;
 
 import java.util.ArrayList;
 import java.util.List;
-import stillroom.desk.shell.Choice;
-import stillroom.desk.shell.Law;
 
 /** The markets whose law can be asked: those on record, and the maker's own countries. */
-final class Markets {
+public final class Markets {
     private static final List<Choice> SHIPPED = List.of(
             new Choice("EU", "European Union"), new Choice("UK", "Great Britain"), new Choice("US", "United States"));
 
     private Markets() {}
 
-    static List<Choice> choices() {
+    public static List<Choice> choices() {
         List<Choice> choices = new ArrayList<>(SHIPPED);
         for (String market : Law.ownMarkets()) {
             if (SHIPPED.stream().noneMatch(known -> known.value().equals(market))) {
@@ -22,7 +20,7 @@ final class Markets {
         return choices;
     }
 
-    static List<String> codes() {
+    public static List<String> codes() {
         return choices().stream().map(Choice::value).toList();
     }
 }

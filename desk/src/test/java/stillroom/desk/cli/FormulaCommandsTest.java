@@ -134,6 +134,22 @@ class FormulaCommandsTest {
     }
 
     @Test
+    void commonNamesAndForbiddenSubstancesAreMetByName() throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("named.json"),
+                "{\"brief\":{\"type\":\"balm\"},\"lines\":[{\"inci\":\"Petroleum Jelly\",\"qs\":\"100\"},"
+                        + "{\"inci\":\"HICC\",\"percent\":0.1},{\"cas\":\"8007-45-2\",\"percent\":1}]}");
+        JsonNode answer = evaluate(file.toString(), "--as-of", "2026-11-25", "--json")
+                .answers()
+                .get(0);
+        assertThat(answer.path("findings"))
+                .filteredOn(finding -> finding.path("kind").asText().equals("breach"))
+                .extracting(finding -> finding.path("rule").asText())
+                .containsExactlyInAnyOrder("eu-annex-ii-1380", "eu-annex-ii-420");
+        assertThat(answer.at("/composition/unknown")).isEmpty();
+    }
+
+    @Test
     void standardInputIsRead() throws IOException {
         InputStream before = System.in;
         try {

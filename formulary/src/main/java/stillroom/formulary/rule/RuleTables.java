@@ -17,7 +17,7 @@ import stillroom.formulary.reference.ReferenceTable;
 /** The rule tables of this jar, or one of a maker's own; the format stands in the tables' README. */
 public final class RuleTables {
     private static final Map<String, List<String>> TABLES = Map.of(
-            "EU", List.of("annex-ii", "annex-iii", "annex-iv", "annex-v", "annex-vi", "allergens", "guidance"),
+            "EU", List.of("annex-ii", "annex-iii", "annex-iv", "annex-v", "annex-vi", "allergens", "guidance", "reach"),
             "UK", List.of("annex-ii", "annex-iii", "annex-iv", "annex-v", "annex-vi", "allergens"),
             "US", List.of("cfr", "colours"));
 
@@ -135,9 +135,10 @@ public final class RuleTables {
     private static List<OrderRule> order() {
         List<OrderRule> order = new ArrayList<>();
         for (ReferenceRow row :
-                ReferenceTable.read("craft/order.csv", "id", "first", "then", "reason", "mend", "source")) {
+                ReferenceTable.read("craft/order.csv", "id", "weight", "first", "then", "reason", "mend", "source")) {
             order.add(new OrderRule(
                     row.required("id"),
+                    row.required("weight").equals("fault"),
                     row.list("first"),
                     row.list("then"),
                     row.required("reason"),

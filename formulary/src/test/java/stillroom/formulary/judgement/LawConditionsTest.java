@@ -121,7 +121,7 @@ class LawConditionsTest {
         assertThat(Bench.finding(alone, "eu-annex-v-39.c")).isEmpty();
         Evaluation both = judge(
                 Brief.of(ProductType.SHAMPOO), "water", "q.s.", "mixture", "0.0010", "methylisothiazolinone", "0.0005");
-        assertThat(finding(both, "eu-annex-v-39.c").kind()).isEqualTo(Finding.Kind.LOOK_AT_THIS);
+        assertThat(finding(both, "eu-annex-v-39.c").kind()).isEqualTo(Finding.Kind.BREACH);
     }
 
     @Test

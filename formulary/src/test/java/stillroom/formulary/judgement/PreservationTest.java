@@ -176,7 +176,9 @@ class PreservationTest {
         Evaluation before = book.judge(brief, LocalDate.of(2025, 6, 1), lotion);
         Evaluation after = book.judge(brief, Bench.TODAY, lotion);
         Change change = Change.between(before, after);
-        assertThat(change.appeared()).extracting(Finding::kind).containsExactly(Finding.Kind.BREACH);
+        assertThat(change.appeared())
+                .extracting(Finding::rule)
+                .containsExactly("eu-annex-iii-376", "law.label-warning");
         assertThat(change.gone()).extracting(Finding::kind).containsExactly(Finding.Kind.LOOK_AT_THIS);
         assertThat(Change.between(after, after).isEmpty()).isTrue();
     }

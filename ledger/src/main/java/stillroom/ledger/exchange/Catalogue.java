@@ -18,6 +18,9 @@ public final class Catalogue {
     /** Up to this share of other ingredients a card still is the substance that it is named for. */
     private static final double OTHERS = 0.05;
 
+    /** From this share on, what is missing to the whole is the moisture of a powder or the water of a hydrate. */
+    private static final double NEARLY = 0.85;
+
     private final MaterialBook book;
     private final Map<String, Substance> byInci = new HashMap<>();
     private final Map<String, Substance> byCas = new HashMap<>();
@@ -102,6 +105,23 @@ public final class Catalogue {
                 .sorted(Comparator.comparingDouble((Material card) -> share(card, substance))
                         .reversed())
                 .toList();
+    }
+
+    /** Whether a card is this substance but for a little water, as hydrates and moist powders are. */
+    boolean isSoldNearlyPure(Substance substance) {
+        return bringing.getOrDefault(substance.key(), List.of()).stream()
+                .anyMatch(card -> share(card, substance) >= NEARLY
+                        && others(card, substance) - waterBeside(card, substance) <= OTHERS);
+    }
+
+    private static double waterBeside(Material card, Substance substance) {
+        return substance.key().equals("water")
+                ? 0
+                : card.composition().stream()
+                        .filter(part -> part.substance().equals("water"))
+                        .filter(part -> part.role() == Constituent.Role.INGREDIENT)
+                        .mapToDouble(part -> part.massFraction().nominal())
+                        .sum();
     }
 
     private static double share(Material card, Substance substance) {

@@ -94,7 +94,7 @@ public final class Leading {
     private Material of(Substance substance, String lineId) {
         Optional<Material> pure = ownLed.pureCard(substance).or(() -> catalogue.pureCard(substance));
         return pure.orElseGet(() -> {
-            if (!catalogue.cardsWith(substance).isEmpty()) {
+            if (!catalogue.cardsWith(substance).isEmpty() && !catalogue.isSoldNearlyPure(substance)) {
                 takenAsPure
                         .computeIfAbsent(substance.key(), key -> new ArrayList<>())
                         .add(lineId);
@@ -108,9 +108,16 @@ public final class Leading {
                 .map(Material::family)
                 .filter(one -> one != Family.WATER)
                 .findFirst()
-                .orElse(substance.is("preservative-annex-v") ? Family.PRESERVATIVE : Family.OTHER);
+                .orElseGet(() -> shelf(substance));
         return Material.named(key, substance.inciName(), family)
                 .withComposition(Constituent.exactly(substance.key(), 1));
+    }
+
+    private static Family shelf(Substance substance) {
+        if (substance.is("preservative-annex-v")) {
+            return Family.PRESERVATIVE;
+        }
+        return substance.is("colourant") ? Family.COLOURANT : Family.OTHER;
     }
 
     private Material unknown(String named) {
@@ -169,8 +176,7 @@ public final class Leading {
                 FORMAT,
                 lines,
                 List.of(),
-                substance.inciName()
-                        + " is named as a substance and reckoned as 100 %; it is sold as a solution or blend.",
+                substance.inciName() + " is reckoned as 100 % of itself; the library holds it only in " + cards + ".",
                 "If the percentage means the material as bought, name its card: " + cards + ".");
     }
 }

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import stillroom.formulary.evaluation.Evaluation;
 import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.judgement.Evaluator;
+import stillroom.formulary.material.Family;
 import stillroom.formulary.material.StarterLibrary;
 
 class LeadingTest {
@@ -71,6 +72,19 @@ class LeadingTest {
                         .asAdded()
                         .nominal())
                 .isEqualTo(0.03);
+    }
+
+    @Test
+    void aMoistPowderIsNotSaidToBeASolution() {
+        assertThat(line("{'inci':'Xanthan Gum','percent':0.3}").found()).isEmpty();
+        assertThat(line("{'inci':'Disodium EDTA','percent':0.1}").found()).isEmpty();
+    }
+
+    @Test
+    void aColourIndexNumberStandsOnTheShelfOfColourants() {
+        ReadyFormula ready = line("{'inci':'CI 15510','percent':1}");
+        String key = ready.formula().lines().get(0).materialKey();
+        assertThat(ready.book().material(key).orElseThrow().family()).isEqualTo(Family.COLOURANT);
     }
 
     @Test

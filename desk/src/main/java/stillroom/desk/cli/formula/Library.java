@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import stillroom.formulary.material.MaterialBook;
+import stillroom.formulary.material.OtherNames;
 import stillroom.formulary.rule.RuleBook;
 import stillroom.ledger.Ledger;
 import stillroom.ledger.exchange.Catalogue;
@@ -50,9 +51,9 @@ record Library(Catalogue catalogue, Runnable closing) implements AutoCloseable {
         }
     }
 
-    /** INCI name by the market's own name. */
+    /** INCI name by a common name, or by the market's own name. */
     private static Map<String, String> otherNames(RuleBook rules) {
-        Map<String, String> inciByName = new HashMap<>();
+        Map<String, String> inciByName = new HashMap<>(OtherNames.load());
         rules.names().values().forEach(names -> names.forEach((inci, name) -> inciByName.putIfAbsent(name, inci)));
         return inciByName;
     }

@@ -22,6 +22,7 @@ public final class CraftChecks {
                 KnowledgeChecks::loops,
                 KnowledgeChecks::perfume,
                 FragranceChecks::furocoumarins,
+                FragranceChecks::youngest,
                 UsageChecks::range,
                 PhChecks::materials,
                 PhChecks::band,

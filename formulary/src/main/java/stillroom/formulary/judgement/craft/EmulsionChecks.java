@@ -18,6 +18,15 @@ import stillroom.formulary.material.Substance;
 final class EmulsionChecks {
     private static final double OIL_PHASE = 0.01;
     private static final double WATER_PHASE = 0.10;
+    /** Water that a balm of oils and waxes can neither dissolve nor hold. */
+    private static final double WATER_IN_BALM = 0.02;
+
+    private static final double MOSTLY_OIL = 0.5;
+    /** Powder that takes up a little water, as in a paste. */
+    private static final double POWDER = 0.05;
+    /** Fatty alcohol that builds a network with a hydrophilic emulsifier, where HLB does not decide. */
+    private static final double NETWORK = 0.005;
+
     /** Fatty acid that makes soap enough to emulsify with. */
     private static final double SOAP = 0.005;
     /** Perfume above this in plain water clouds or floats. */
@@ -28,7 +37,7 @@ final class EmulsionChecks {
     static void emulsifier(Pot pot, Consumer<Finding> report) {
         List<Share> oils = Emulsion.oils(pot.shares());
         if (Pot.sum(oils) < OIL_PHASE
-                || pot.waterFraction() < WATER_PHASE
+                || !isTwoPhases(pot, oils)
                 || !between(pot).isEmpty()
                 || makesSoap(pot)) {
             return;
@@ -40,6 +49,13 @@ final class EmulsionChecks {
                         "An oil phase of " + Words.percent(Pot.sum(oils)) + " and " + Words.percent(pot.waterFraction())
                                 + " water stand without an emulsifier.",
                         "Add an emulsifier, or leave out the oil or the water."));
+    }
+
+    private static boolean isTwoPhases(Pot pot, List<Share> oils) {
+        boolean balm = Pot.sum(oils) >= MOSTLY_OIL
+                && pot.waterFraction() >= WATER_IN_BALM
+                && Pot.sum(pot.ingredients("powder")) + Pot.sum(pot.ingredients("clay")) < POWDER;
+        return balm || pot.waterFraction() >= WATER_PHASE;
     }
 
     /** Fatty acid and base make the emulsifier in the pot, as in a stearate cream. */
@@ -84,7 +100,9 @@ final class EmulsionChecks {
         double off = has.get().value() < asked.get().low()
                 ? asked.get().low() - has.get().value()
                 : has.get().value() - asked.get().high();
-        if (off > 2) {
+        boolean network =
+                has.get().value() > asked.get().high() && Pot.sum(pot.ingredients("fatty-alcohol")) >= NETWORK;
+        if (off > 2 && !network) {
             report.accept(new Finding(
                     Finding.Kind.LOOK_AT_THIS,
                     "emulsion.hlb",

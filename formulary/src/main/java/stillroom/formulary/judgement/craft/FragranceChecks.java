@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import stillroom.formulary.evaluation.Figure;
 import stillroom.formulary.evaluation.Finding;
+import stillroom.formulary.formula.Brief;
 import stillroom.formulary.judgement.claim.ClaimsGate;
 import stillroom.formulary.judgement.craft.Perfumes.Perfume;
 import stillroom.formulary.judgement.pot.Pot;
@@ -141,6 +142,29 @@ final class FragranceChecks {
                                 .anyMatch(hit -> hit.claim().id().equals("claims.sun-protection"));
         if (sun || pot.brief().type().leaveOn()) {
             report.accept(finding(bring, sum, sun));
+        }
+    }
+
+    /** Perfume on the youngest is allowed, but asks for a reason. */
+    static void youngest(Pot pot, Consumer<Finding> report) {
+        List<Perfume> perfumes =
+                pot.brief().people().contains(Brief.People.UNDER_3_YEARS) ? Perfumes.of(pot) : List.of();
+        if (!perfumes.isEmpty()) {
+            report.accept(new Finding(
+                    Finding.Kind.LOOK_AT_THIS,
+                    "fragrance.under-three",
+                    CraftChecks.PRACTICE,
+                    perfumes.stream()
+                            .flatMap(perfume -> perfume.lines().stream())
+                            .distinct()
+                            .toList(),
+                    List.of(),
+                    Words.list(perfumes.stream()
+                                    .map(perfume -> perfume.card().name())
+                                    .toList())
+                            + " in a product for children under 3 years: their skin is thin and sensitises early, and oils"
+                            + " with menthol, camphor or eucalyptol can hinder their breathing.",
+                    "Leave it out, or ask the assessor, who judges products for this age by themselves."));
         }
     }
 

@@ -20,6 +20,9 @@ final class HeatChecks {
     /** Where no card says more, perfume and other heat-sensitive matter goes in below this [degrees Celsius]. */
     private static final double COOL_CELSIUS = 45;
 
+    /** Up to this far above, a card's rounded figure decides little [degrees Celsius]. */
+    private static final double NEAR = 5;
+
     private HeatChecks() {}
 
     static void materials(Pot pot, Consumer<Finding> report) {
@@ -64,7 +67,7 @@ final class HeatChecks {
 
     private static Finding finding(Item item, double phase, double bears) {
         return new Finding(
-                Finding.Kind.PROBABLE_FAULT,
+                phase > bears + NEAR ? Finding.Kind.PROBABLE_FAULT : Finding.Kind.LOOK_AT_THIS,
                 "heat.material",
                 item.material()
                         .map(card -> card.sources().getOrDefault("maxCelsius", CraftChecks.PRACTICE))

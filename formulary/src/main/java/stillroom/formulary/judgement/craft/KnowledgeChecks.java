@@ -12,6 +12,7 @@ import stillroom.formulary.judgement.pot.Share;
 import stillroom.formulary.judgement.pot.Words;
 import stillroom.formulary.material.Constituent;
 import stillroom.formulary.material.Material;
+import stillroom.formulary.material.Substance;
 
 /** What is missing before anything can be said; a gap is never passed over in silence. */
 final class KnowledgeChecks {
@@ -82,29 +83,36 @@ final class KnowledgeChecks {
         }
     }
 
-    /** A perfume without its table of allergens cannot be labelled. */
+    /** Perfumes without their table of allergens cannot be labelled. */
     static void perfume(Pot pot, Consumer<Finding> report) {
-        for (Item item : pot.items()) {
-            boolean perfumeOnly = item.material()
-                    .map(Material::composition)
-                    .map(parts -> !parts.isEmpty()
-                            && parts.stream()
-                                    .anyMatch(part -> pot.book()
-                                            .substance(part.substance())
-                                            .map(s -> s.is("fragrance") || s.is("essential-oil"))
-                                            .orElse(false))
-                            && parts.stream().noneMatch(part -> part.role() == Constituent.Role.FRAGRANCE_PART))
-                    .orElse(false);
-            if (perfumeOnly) {
-                report.accept(new Finding(
-                        Finding.Kind.CANNOT_JUDGE,
-                        "knowledge.allergens",
-                        CraftChecks.PRACTICE,
-                        List.of(item.portion().lineId()),
-                        List.of(),
-                        "The allergens are open: no allergen table for " + item.name() + ".",
-                        "Enter the allergens from the certificate as parts of the perfume."));
-            }
+        List<Item> open = pot.items().stream()
+                .filter(item -> item.material().isPresent()
+                        && isOpenPerfume(pot, item.material().get()))
+                .toList();
+        if (open.isEmpty()) {
+            return;
         }
+        report.accept(new Finding(
+                Finding.Kind.CANNOT_JUDGE,
+                "knowledge.allergens",
+                CraftChecks.PRACTICE,
+                open.stream().map(item -> item.portion().lineId()).toList(),
+                List.of(),
+                "The allergens are open: no allergen table for "
+                        + Words.list(open.stream().map(Item::name).distinct().toList()) + ".",
+                "Enter the allergens from the certificate as parts of the perfume."));
+    }
+
+    private static boolean isOpenPerfume(Pot pot, Material card) {
+        return card.composition().stream().noneMatch(part -> part.role() == Constituent.Role.FRAGRANCE_PART)
+                && card.composition().stream()
+                        .flatMap(part -> pot.book().substance(part.substance()).stream())
+                        .anyMatch(KnowledgeChecks::hidesItsParts);
+    }
+
+    /** An oil or a compound; a single fragrance chemical is its own allergen table. */
+    private static boolean hidesItsParts(Substance substance) {
+        return substance.is("essential-oil")
+                || (substance.is("fragrance") && substance.casNumbers().isEmpty());
     }
 }

@@ -80,7 +80,7 @@ final class OrderChecks {
     private static Finding finding(OrderRule rule, Item first, Item then) {
         boolean samePhase = first.portion().phase().equals(then.portion().phase());
         return new Finding(
-                samePhase ? Finding.Kind.PROBABLE_FAULT : Finding.Kind.LOOK_AT_THIS,
+                samePhase && rule.fault() ? Finding.Kind.PROBABLE_FAULT : Finding.Kind.LOOK_AT_THIS,
                 rule.id(),
                 rule.source(),
                 List.of(first.portion().lineId(), then.portion().lineId()),

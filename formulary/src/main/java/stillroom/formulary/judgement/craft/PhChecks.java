@@ -36,13 +36,27 @@ final class PhChecks {
         if (ph.isEmpty() || pot.waterFraction() <= 0) {
             return;
         }
+        // A computed interval is doubt, not a band that the product will use up: its middle stands for it at a border.
+        Interval asked = isOnlyComputed(pot) ? narrowed(ph.get()) : ph.get();
         for (Item item : pot.items()) {
-            item.material().flatMap(Material::workingPh).ifPresent(works -> judge(item, works, ph.get(), report));
+            item.material()
+                    .flatMap(Material::workingPh)
+                    .ifPresent(works -> judge(item, works, asked, ph.get(), report));
         }
     }
 
-    private static void judge(Item item, Interval works, Interval ph, Consumer<Finding> report) {
-        if (item.portion().share().upper() == 0 || (works.contains(ph.low()) && works.contains(ph.high()))) {
+    private static boolean isOnlyComputed(Pot pot) {
+        return pot.subject().measuredPh().isEmpty()
+                && pot.brief().phBand().isEmpty()
+                && pot.brief().phTarget().isEmpty();
+    }
+
+    private static Interval narrowed(Interval ph) {
+        return Interval.point(ph.middle());
+    }
+
+    private static void judge(Item item, Interval works, Interval asked, Interval ph, Consumer<Finding> report) {
+        if (item.portion().share().upper() == 0 || (works.contains(asked.low()) && works.contains(asked.high()))) {
             return;
         }
         boolean apart = ph.high() < works.low() || ph.low() > works.high();
@@ -85,9 +99,30 @@ final class PhChecks {
                 List.of(),
                 List.of(ph.get(), figure("Band", band.get())),
                 (read ? "The pH read, " : "The pH expected, ")
-                        + Words.figure(ph.get().value()) + ", lies outside the band " + span(band.get())
+                        + Words.figure(ph.get().value()) + atDose(pot, read) + ", lies outside the band "
+                        + span(band.get())
                         + " that the brief asks for.",
-                ph.get().value() > band.get().high() ? "Add acid." : "Add base, or less acid."));
+                (ph.get().value() > band.get().high() ? "Add acid, or less base." : "Add base, or less acid.")
+                        + (dosed(pot).isEmpty() ? "" : " The reading decides how much.")));
+    }
+
+    private static List<Item> dosed(Pot pot) {
+        return pot.items().stream()
+                .filter(item -> item.is(Family.ACID) || item.is(Family.BASE))
+                .filter(item -> !item.portion().share().isExact())
+                .toList();
+    }
+
+    /** A line up to a reading is reckoned at the percentage written; that is said, since the bench will change it. */
+    private static String atDose(Pot pot, boolean read) {
+        List<Item> dosed = dosed(pot);
+        return read || dosed.isEmpty()
+                ? ""
+                : " with "
+                        + Words.list(dosed.stream()
+                                .map(item ->
+                                        Words.percent(item.portion().share().nominal()) + " " + item.name())
+                                .toList());
     }
 
     /**
@@ -112,7 +147,8 @@ final class PhChecks {
         }
         double low = pot.brief().type().leaveOn() ? 3.5 : 3.0;
         double high = pot.brief().type().leaveOn() ? 8.0 : 10.0;
-        if (ph.get().low() < low || ph.get().high() > high) {
+        Interval asked = isOnlyComputed(pot) ? narrowed(ph.get()) : ph.get();
+        if (asked.low() < low || asked.high() > high) {
             report.accept(new Finding(
                     Finding.Kind.LOOK_AT_THIS,
                     "ph.skin",

@@ -6,11 +6,13 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import stillroom.formulary.evaluation.Figure;
 import stillroom.formulary.evaluation.Finding;
+import stillroom.formulary.judgement.pot.Opened;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.Share;
 import stillroom.formulary.judgement.pot.Words;
 import stillroom.formulary.material.ChargeClass;
 import stillroom.formulary.material.Family;
+import stillroom.formulary.material.Material;
 import stillroom.formulary.material.Substance;
 import stillroom.formulary.quantity.Interval;
 import stillroom.formulary.rule.MarketLaw;
@@ -68,10 +70,31 @@ final class PreservationChecks {
         List<Share> named = new ArrayList<>(preservatives);
         named.addAll(boosters);
         report.accept(Note.of(
-                        hurdle.isEmpty() && pot.isFullyKnown() && water >= CLEARLY_WET, "preservation.missing", named)
+                        hurdle.isEmpty() && pot.isFullyKnown() && water >= CLEARLY_WET && !isKeptByOthers(pot),
+                        "preservation.missing",
+                        named)
                 .says(
                         lead + "." + hurdle.map(words -> " " + words).orElse("") + boosted,
                         "Choose a preservative that works at the product's pH, and have a challenge test made."));
+    }
+
+    /**
+     * A blend of at least two agents that stand in no legal list, sold to preserve and at its usual level: a way of its
+     * own that only a challenge test can confirm, but no oversight.
+     */
+    private static boolean isKeptByOthers(Pot pot) {
+        return pot.items(Family.PRESERVATIVE).stream()
+                .filter(item -> item.material()
+                        .flatMap(Material::usage)
+                        .map(usage ->
+                                item.portion().share().nominal() >= usage.low().massFraction())
+                        .orElse(false))
+                .anyMatch(item -> Opened.parts(item.material(), pot.book()).stream()
+                                .flatMap(part -> pot.book().substance(part.substance()).stream())
+                                .filter(substance -> substance.is("preservative-booster"))
+                                .distinct()
+                                .count()
+                        >= 2);
     }
 
     /** A cationic conditioner is on the list of preservatives too, but is not there to preserve. */
@@ -98,6 +121,15 @@ final class PreservationChecks {
                 .flatMap(rule -> rule.limit().percent().stream());
     }
 
+    /** Soap enough to make its alkaline water hostile. */
+    private static final double SOAP = 0.05;
+
+    private static final List<String> SOAPS = List.of("potassium-cocoate", "potassium-oleate", "sodium-cocoate");
+
+    private static boolean isLiquidSoap(Pot pot, Interval ph) {
+        return ph.low() >= 9 && Pot.sum(pot.where(share -> share.isIngredient() && share.isNamedBy(SOAPS))) >= SOAP;
+    }
+
     /** A condition in which hardly anything grows. Source: ISO 29621 low-risk marks, from memory. */
     private static Optional<String> hurdle(Pot pot) {
         Optional<Figure> activity = pot.figures().others().stream()
@@ -113,7 +145,7 @@ final class PreservationChecks {
             return Optional.of("Alcohol at " + Words.percent(alcohol) + " is a hurdle of its own.");
         }
         Optional<Interval> ph = pot.workingPh();
-        return ph.filter(band -> band.high() <= 3.0 || band.low() >= 10.0)
+        return ph.filter(band -> band.high() <= 3.0 || band.low() >= 10.0 || isLiquidSoap(pot, band))
                 .map(band -> "pH " + PhChecks.span(band) + " is a hurdle of its own.");
     }
 

@@ -16,6 +16,7 @@ public final class LawChecks {
                 ListChecks::colourants,
                 ListChecks::filters,
                 ClaimChecks::claims,
+                WarningDuties::warnings,
                 DutyChecks::duties,
                 MarketChecks::coverage);
     }

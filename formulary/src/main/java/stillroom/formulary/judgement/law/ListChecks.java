@@ -5,12 +5,14 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.judgement.pot.Item;
+import stillroom.formulary.judgement.pot.NamingRow;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.Share;
 import stillroom.formulary.judgement.pot.Words;
 import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.rule.MarketLaw;
+import stillroom.formulary.rule.Rule;
 
 /** Where only what is on a list is allowed (colourants, preservatives, UV filters): what our record does not hold. */
 final class ListChecks {
@@ -57,6 +59,23 @@ final class ListChecks {
 
     static void colourants(Pot pot, Consumer<Finding> report) {
         unlisted(pot, "annex-iv", "law.unlisted-colourant", share -> share.is("colourant"), "a colourant", report);
+        List<NamingRow> rows = pot.rows().stream()
+                .filter(row -> row.rule().table().equals("annex-iv")
+                        && row.rule().span().countsOn(pot.asOf()))
+                .toList();
+        for (Share share : pot.where(share -> share.isIngredient() && share.is("colourant"))) {
+            List<Rule> naming = rows.stream()
+                    .filter(row -> row.shares().contains(share))
+                    .map(NamingRow::rule)
+                    .toList();
+            if (naming.stream()
+                    .noneMatch(rule -> rule.scope().covers(pot.brief().type()))) {
+                // A colourant is allowed only where its entry names the field of application.
+                naming.stream()
+                        .findFirst()
+                        .ifPresent(rule -> report.accept(RowFinding.prohibited(new Applying(rule, List.of(share)))));
+            }
+        }
     }
 
     static void filters(Pot pot, Consumer<Finding> report) {

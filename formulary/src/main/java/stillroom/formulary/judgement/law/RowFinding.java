@@ -6,6 +6,7 @@ import java.util.Locale;
 import stillroom.formulary.evaluation.Figure;
 import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.formula.Brief;
+import stillroom.formulary.formula.ProductType;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.Share;
 import stillroom.formulary.judgement.pot.Words;
@@ -32,15 +33,22 @@ final class RowFinding {
         boolean trace =
                 applying.shares().stream().allMatch(share -> share.share().role() == Constituent.Role.IMPURITY);
         String names = Words.list(Pot.names(applying.shares()));
+        String forbidden = " may not be in " + (isForEverything(rule) ? "a cosmetic product" : "this kind of product");
         return of(
                 trace ? Finding.Kind.LOOK_AT_THIS : Finding.Kind.BREACH,
                 rule,
                 Pot.lines(applying.shares()),
                 List.of(),
                 trace
-                        ? names + " comes along as an impurity; " + rule.name() + " may not be in this kind of product."
-                        : names + " may not be in this kind of product: " + rule.name() + ".",
+                        ? names + " comes along as an impurity; " + rule.name() + forbidden + "."
+                        : names + forbidden + (rule.name().equalsIgnoreCase(names) ? "." : ": " + rule.name() + "."),
                 "Take it out" + (rule.note().isEmpty() ? "." : ". " + rule.note()));
+    }
+
+    private static boolean isForEverything(Rule rule) {
+        return rule.kind() == Rule.Kind.PROHIBITED
+                && rule.scope().products().size() == ProductType.values().length
+                && rule.scope().onlyFor().isEmpty();
     }
 
     static Finding people(Applying applying, List<Brief.People> refused) {

@@ -1,6 +1,8 @@
 package stillroom.desk.batches;
 
+import java.util.Optional;
 import stillroom.desk.shell.Format;
+import stillroom.formulary.batch.Yield;
 
 /** What the head of every page of a batch says. */
 public record BatchHead(
@@ -11,7 +13,11 @@ public record BatchHead(
         String version,
         String stage,
         String stageStyle,
-        boolean premix) {
+        boolean premix,
+        Optional<Blend> blend) {
+    /** The batch with which this one is made to be blended, and the way there. */
+    public record Blend(String code, String href) {}
+
     public static BatchHead of(BatchWork work) {
         return new BatchHead(
                 work.batch().id(),
@@ -21,7 +27,18 @@ public record BatchHead(
                 work.batch().version().map(number -> "version " + number).orElse("free hand"),
                 work.state().stage().words(),
                 Format.style(work.state().stage()),
-                PremixMark.of(work));
+                PremixMark.of(work),
+                blend(work));
+    }
+
+    /** Until something was handed over. */
+    private static Optional<Blend> blend(BatchWork work) {
+        return new Blends(work.desk())
+                .of(work.batch().id())
+                .filter(partner -> work.state().decision().isEmpty()
+                        && Yield.of(work.state()).handedOver().isZero()
+                        && work.state().pours().stream().findAny().isPresent())
+                .map(partner -> new Blend(partner.code(), work.path() + "/bulk?with=" + partner.code()));
     }
 
     public String path() {

@@ -1,6 +1,8 @@
 package stillroom.desk.batches;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import stillroom.desk.shell.Desk;
@@ -54,6 +56,21 @@ public record LastTime(List<Earlier> earlier) {
                 .flatMap(one -> one.state().vessels().stream())
                 .flatMap(vessel -> vessel.capacity().stream())
                 .max(Grams::compareTo);
+    }
+
+    /** How long the steps took in the largest batch, by the step's id [min]. */
+    public Map<String, Double> minutes() {
+        return earlier.stream()
+                .max(Comparator.comparing(Earlier::mass))
+                .map(one -> one.state().steps().stream()
+                        .map(Logged::event)
+                        .filter(done ->
+                                done.stepId().isPresent() && done.minutes().isPresent())
+                        .collect(Collectors.toMap(
+                                done -> done.stepId().orElseThrow(),
+                                done -> done.minutes().orElseThrow(),
+                                Double::sum)))
+                .orElse(Map.of());
     }
 
     private List<Earlier> five() {

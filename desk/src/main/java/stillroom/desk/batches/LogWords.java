@@ -109,7 +109,9 @@ public final class LogWords implements BatchEventCases<String> {
 
     @Override
     public String poured(BatchEvent.Poured event) {
-        String lot = event.lot().map(code -> "lot " + code).orElse("lot not booked");
+        String lot = event.lot()
+                .map(code -> "lot " + code + (event.scanned() ? ", scanned" : ""))
+                .orElse("lot not booked");
         String what = shown.grams(event.mass().abs(), event.balance()) + " g " + cards.name(event.materialKey()) + " ("
                 + lot + ")";
         String into = event.mass().signum() < 0

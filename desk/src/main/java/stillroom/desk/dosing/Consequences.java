@@ -13,12 +13,13 @@ import stillroom.formulary.dosing.PhSession;
 import stillroom.formulary.evaluation.Change;
 import stillroom.formulary.evaluation.Evaluation;
 import stillroom.formulary.evaluation.PreservativeState;
+import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.quantity.Grams;
 import stillroom.formulary.quantity.Interval;
 import stillroom.science.dosing.Dose;
 
 /** What a dose does to the rest of the product: the same judgement before and after, at the pH of each. */
-record Consequences(BatchWork work, PhSession session, DosingAsk ask) {
+record Consequences(BatchWork work, PhSession session, DosingAsk ask, MaterialBook cards) {
 
     Following of(Dose dose) {
         Evaluation before = judged(session.now(), dose.now());
@@ -46,8 +47,8 @@ record Consequences(BatchWork work, PhSession session, DosingAsk ask) {
         Interval pH = new Interval(Math.max(0, state.low()), Math.min(14, state.high()));
         return Judgement.of(
                 work.desk(),
-                moment.subject(work.product().brief(), work.formula(), work.book(), java.util.Optional.of(pH)),
-                work.book());
+                moment.subject(work.product().brief(), work.formula(), cards, java.util.Optional.of(pH)),
+                cards);
     }
 
     private static List<Preserved> preserved(List<PreservativeState> before, List<PreservativeState> then) {

@@ -58,6 +58,7 @@ final class DosingView {
     private final Shelf shelf;
     private final DosingAsk ask;
     private final PhSession session;
+    private final DosingCards cards;
 
     DosingView(BatchWork work, Input input, AcidConstants acids) {
         this.work = work;
@@ -67,6 +68,7 @@ final class DosingView {
         this.shelf = new Shelf(work);
         this.ask = new AskReader(work, input, shelf, meters).ask();
         this.session = PhSession.of(work.log(), ask.vessel());
+        this.cards = DosingCards.of(work, ask);
     }
 
     DosingAsk ask() {
@@ -78,7 +80,7 @@ final class DosingView {
     }
 
     DosingPage page(Frame frame, String act) {
-        Optional<PhTasks> tasks = ask.wish().map(wish -> new PhTasks(session, wish, work.book(), acids));
+        Optional<PhTasks> tasks = ask.wish().map(wish -> new PhTasks(session, wish, cards.book(), acids));
         Optional<DosingTask> task =
                 tasks.flatMap(one -> one.bulk().match(Optional::of, because -> Optional.<DosingTask>empty()));
         DoseView dose = new DoseView(work, session, ask, tasks, task);
@@ -110,7 +112,7 @@ final class DosingView {
                 dose.proposal(),
                 task.isPresent() ? new Overshooting(work, session, ask, shelf, acids).look() : Optional.empty(),
                 dose.chart(),
-                dose.dose().map(one -> new Consequences(work, session, ask).of(one)),
+                dose.dose().map(one -> new Consequences(work, session, ask, cards.book()).of(one)),
                 new EarlierBatches(work).rows(),
                 cautions(dose),
                 inBand() || act.equals("reserve")
@@ -179,8 +181,8 @@ final class DosingView {
         }
         Evaluation evaluation = Judgement.of(
                 work.desk(),
-                session.now().subject(work.product().brief(), work.formula(), work.book(), Optional.empty()),
-                work.book());
+                session.now().subject(work.product().brief(), work.formula(), cards.book(), Optional.empty()),
+                cards.book());
         return evaluation
                 .figures()
                 .ph()
@@ -273,6 +275,9 @@ final class DosingView {
         work.cards().cautions(ask.corrector()).stream()
                 .filter(said -> !cautions.contains(said))
                 .forEach(cautions::add);
+        if (!cards.reason().isEmpty()) {
+            cautions.add(cards.reason());
+        }
         return cautions;
     }
 }

@@ -57,7 +57,11 @@ record Overshooting(BatchWork work, PhSession session, DosingAsk ask, Shelf shel
             return "No opposite corrector with a known strength is on the shelf's list.";
         }
         DosingAsk back = ask.with(opposite, shelf.suggestedLot(opposite));
-        return new PhTasks(session, back.wish().orElseThrow(), work.book(), acids)
+        return new PhTasks(
+                        session,
+                        back.wish().orElseThrow(),
+                        DosingCards.of(work, back).book(),
+                        acids)
                 .bulk()
                 .match(
                         task -> Dosing.next(task)

@@ -52,7 +52,8 @@ public final class LotPages {
             List<Use> uses,
             String currency,
             boolean isWater,
-            List<String> water) {}
+            List<String> water,
+            List<String> doubts) {}
 
     /** The book's reckoning of a lot. */
     public record Stocked(Grams received, Grams poured, Grams counted, Grams onHand) {}

@@ -18,6 +18,7 @@ import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.material.Certificate;
+import stillroom.formulary.material.CertificateCheck;
 import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Lot;
 import stillroom.formulary.material.Material;
@@ -67,7 +68,12 @@ record LotView(Desk desk, StockedLot stocked) {
                         .material(lot.materialKey())
                         .filter(card -> card.family() == Family.WATER)
                         .isPresent(),
-                water(lot));
+                water(lot),
+                ledger.materials()
+                        .book()
+                        .material(lot.materialKey())
+                        .map(card -> CertificateCheck.of(card, lot))
+                        .orElse(List.of()));
     }
 
     private List<String> water(Lot lot) {

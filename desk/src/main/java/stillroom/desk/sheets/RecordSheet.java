@@ -131,7 +131,9 @@ public final class RecordSheet {
                 pour.number(),
                 Format.moment(pour.at(), work.desk().zone()),
                 work.cards().name(event.materialKey()),
-                event.lot().orElse("not booked"),
+                event.lot()
+                        .map(code -> code + (event.scanned() ? ", scanned" : ""))
+                        .orElse("not booked"),
                 shown.grams(event.mass(), event.balance()),
                 event.vessel(),
                 event.balance(),

@@ -134,6 +134,22 @@ class BenchPagesTest {
     }
 
     @Test
+    void aScanStandsInTheLogWithItsPour() {
+        bench.readyBoth(batch);
+        assertThat(screen("?do=weigh&vessel=Kettle&line=l2&scan=G-soon"))
+                .contains("Lot G-soon is right", "name=\"scanned\" value=\"G-soon\"");
+        for (String lot : new String[] {"G-soon", "G-late"}) {
+            Map<String, String> pour = new HashMap<>(Map.of(
+                    "act", "weigh", "vessel", "Kettle", "line", "l2", "mass", "12", "lot", lot, "scanned", "G-soon"));
+            pour.put("balance", "Kitchen scale");
+            assertThat(bench.act(batch, pour).status()).isEqualTo(303);
+        }
+        assertThat(bench.get("/batches/" + batch).body())
+                .contains("(lot G-soon, scanned)", "(lot G-late)")
+                .doesNotContain("G-late, scanned");
+    }
+
+    @Test
     void whatDoesNotBearTheHeatOfTheVesselNeedsAReason() {
         bench.readyBoth(batch);
         bench.act(batch, Map.of("act", "read", "kind", "TEMPERATURE", "vessel", "Kettle", "value", "75"));

@@ -71,6 +71,64 @@ class MendPagesTest {
                 .contains("not open any more");
     }
 
+    /** Once the phases are combined, a second batch with less of it is planned with one button, and the two are joined. */
+    @Test
+    void aSecondBatchIsPlannedWithSoMuchLessAndTheTwoAreJoined() {
+        bench.weigh(batch, "Kettle", "l2", "30", "G-soon");
+        bench.weigh(batch, "Beaker", "l3", "60", "O-1");
+        bench.weigh(batch, "Beaker", "l4", "20", "E-1");
+        assertThat(screen("?vessel=Kettle")).doesNotContain("Plan the second batch");
+        act("act", "combine", "from", "Beaker", "into", "Kettle");
+        String way = found(screen("?vessel=Kettle"), "href=\"([^\"]+)\">Plan the second batch")
+                .replace("&amp;", "&");
+        String page = bench.get(way).body();
+        assertThat(page).contains("to be blended with B-1", "stated: 495 g");
+
+        Map<String, String> form = new HashMap<>(Map.of(
+                "by",
+                "mass",
+                "mass",
+                "495",
+                "blend",
+                "B-1",
+                "lessLine",
+                "l2",
+                "less",
+                "5",
+                "code",
+                "B-2",
+                "who",
+                "Ada"));
+        form.put("edit", found(page, "name=\"edit\" value=\"(\\d+)\""));
+        assertThat(bench.post("/products/1/versions/1/plan", form).status()).isEqualTo(303);
+        long second = bench.ledger().batches().byCode("B-2").orElseThrow().id();
+        Plan less = bench.state(second).plan().orElseThrow();
+        assertThat(less.line("l2").orElseThrow().target()).isEqualTo(Grams.of("20"));
+        assertThat(less.line("l3").orElseThrow().target()).isEqualTo(Grams.of("60"));
+
+        bench.act(second, Map.of("act", "ready", "newVessel", "Pot", "clean", "washed", "phase", "water"));
+        bench.weigh(second, "Pot", "l2", "20", "G-soon");
+        assertThat(bench.get("/batches/" + second).body()).contains("is to be blended with B-1", "Join the two");
+        assertThat(bench.get("/batches/" + batch).body()).contains("is to be blended with B-2");
+        String join = bench.get("/batches/" + second + "/bulk?with=B-1").body();
+        assertThat(join).contains("value=\"20\"");
+        assertThat(found(join, "<option value=\"(B-1/Kettle)\" selected")).isEqualTo("B-1/Kettle");
+        Answer joined = bench.post(
+                "/batches/" + second + "/bulk",
+                Map.of("vessel", "Pot", "mass", "20", "to", "B-1/Kettle", "by", "Ada", "requestId", "join-one"));
+        assertThat(joined.status()).isEqualTo(303);
+        assertThat(bench.get("/batches/" + second).body()).doesNotContain("Join the two");
+        assertThat(bench.state(batch).vessel("Kettle").orElseThrow().mixture().of(LotionBench.GLYCERIN))
+                .isEqualTo(Grams.of("50"));
+    }
+
+    private static String found(String page, String pattern) {
+        java.util.regex.Matcher matcher =
+                java.util.regex.Pattern.compile(pattern).matcher(page);
+        assertThat(matcher.find()).as(pattern).isTrue();
+        return matcher.group(1);
+    }
+
     @Test
     void aScaledPhaseAsksForItsSurplusToBeThrownAway() {
         bench.weigh(batch, "Kettle", "l2", "30", "G-soon");

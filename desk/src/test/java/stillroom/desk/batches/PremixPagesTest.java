@@ -151,6 +151,77 @@ class PremixPagesTest {
                 .isEqualTo(303);
         assertThat(bench.get("/batches/" + made + "/as-made").body())
                 .contains("Judged by the certificates of the lots");
+        String carried = bench.get("/batches/" + made + "/as-made/carry").body();
+        assertThat(carried).contains("Glycerin", "q.s. to 100").doesNotContain("Premix of");
+        bench.post("/batches/" + made + "/as-made/carry", Map.of());
+        Formula next = bench.ledger()
+                .products()
+                .newest(bench.ledger().batches().batch(made).orElseThrow().productId())
+                .orElseThrow()
+                .formula();
+        assertThat(next.line("g").orElseThrow()).satisfies(line -> {
+            assertThat(line.materialKey()).isEqualTo(LotionBench.GLYCERIN);
+            assertThat(((Amount.Fixed) line.amount()).percent().value()).isEqualByComparingTo("0.1");
+        });
+        assertThat(next.lines()).hasSize(2);
+    }
+
+    /**
+     * 2 % of 1000 g are 20 g glycerin of 99.75 %, the middle of its card; lot G-soon has half of that and only 20 g, so
+     * it brings what 10 g would; the other 10 g come from G-late, which is as its card: 30 g in place of 20 g.
+     */
+    @Test
+    void sameActiveCountsEachLotThatIsTaken() {
+        strength("G-soon", "49.875");
+        strength("G-late", "99.75");
+        bench.ledger().lots().countStock("G-soon", Grams.of("20"), "spilled", stillroom.desk.OpenDesk.NOW, "Ada");
+        long product = bench.ledger()
+                .products()
+                .add("Gel", Brief.of(ProductType.TONER), "")
+                .id();
+        bench.ledger()
+                .products()
+                .newVersion(
+                        product,
+                        Optional.empty(),
+                        new Formula(List.of(new Phase(
+                                "a",
+                                "All",
+                                List.of(
+                                        new Line("w", LotionBench.WATER, new Amount.ToHundred(), ""),
+                                        new Line("g", LotionBench.GLYCERIN, Amount.fixed("2"), "")),
+                                List.of()))),
+                        "first",
+                        stillroom.desk.OpenDesk.NOW);
+        String path = "/products/" + product + "/versions/1/plan?by=mass&mass=1000&balance=Kitchen+scale";
+        assertThat(bench.get(path).body())
+                .contains("lot G-soon has 49.88 %, lot G-late has 99.75 %", "Lot G-soon: 20.0 g");
+        assertThat(bench.get(path + "&active-g=same-active").body())
+                .contains("Lot G-soon: 20.0 g", "Lot G-late: 10.0 g", ">30.0<");
+    }
+
+    private void strength(String code, String percent) {
+        Lot lot = bench.ledger().lots().lot(code).orElseThrow().lot();
+        stillroom.formulary.material.Strength card = bench.ledger()
+                .materials()
+                .book()
+                .material(LotionBench.GLYCERIN)
+                .orElseThrow()
+                .strength()
+                .orElseThrow();
+        bench.ledger()
+                .lots()
+                .change(lot.with(
+                        Optional.of(new stillroom.formulary.material.Certificate(
+                                Optional.of(new stillroom.formulary.material.Strength(
+                                        stillroom.formulary.quantity.PercentRange.of(percent, percent),
+                                        card.basis(),
+                                        card.of())),
+                                Optional.empty(),
+                                Optional.empty(),
+                                List.of(),
+                                "")),
+                        Optional.empty()));
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
@@ -86,6 +87,50 @@ class DosingPagesTest {
                 .orElseThrow();
         assertThat(begun.dilution()).isEqualTo(Percent.of("5"));
         assertThat(begun.sample()).isEqualTo(Grams.of("50"));
+    }
+
+    /** The same grams of a lot that holds a fifth of the acid leave the pH higher. */
+    @Test
+    void whatIsInItCountsByTheCertificateOfItsLot() {
+        stillroom.ledger.Ledger ledger = bench.desk().ledger();
+        ledger.lots().add(lot(Optional.empty()));
+        bench.append(new BatchEvent.Poured(
+                "Kettle",
+                Optional.empty(),
+                TonerBench.ACID,
+                Optional.of("CA-1"),
+                Grams.of("20"),
+                Purpose.CORRECTION_ACID,
+                "Fine scale",
+                "",
+                ""));
+        double byTheCard = Double.parseDouble(found(bench.page(), "one expects pH ([0-9.]+)"));
+        stillroom.formulary.material.Strength weak = new stillroom.formulary.material.Strength(
+                stillroom.formulary.quantity.PercentRange.of("10", "10"),
+                stillroom.formulary.material.Strength.Basis.AS_ANHYDROUS,
+                "Citric Acid");
+        ledger.lots()
+                .change(lot(Optional.of(new stillroom.formulary.material.Certificate(
+                        Optional.of(weak), Optional.empty(), Optional.empty(), List.of(), ""))));
+        double byTheLot = Double.parseDouble(found(bench.page(), "one expects pH ([0-9.]+)"));
+        assertThat(byTheLot).isGreaterThan(byTheCard + 0.3);
+    }
+
+    private static stillroom.formulary.material.Lot lot(
+            Optional<stillroom.formulary.material.Certificate> certificate) {
+        return new stillroom.formulary.material.Lot(
+                        "CA-1",
+                        TonerBench.ACID,
+                        "",
+                        "",
+                        Grams.of("500"),
+                        java.time.LocalDate.of(2026, 1, 5),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        stillroom.formulary.material.Lot.State.RELEASED,
+                        "")
+                .with(certificate, Optional.empty());
     }
 
     /** By the solver 0.82 to 0.84 g of citric acid 50 % bring the remaining 950 g to pH 5. */

@@ -67,6 +67,7 @@ public sealed interface BatchEvent {
      * @param lineId the line that it serves; none for corrections and free-hand work
      * @param lot none where the bottle was not booked; said so in the record
      * @param checkedBy who checked, or empty
+     * @param scanned whether the code on the bottle was read by a scanner or camera, or typed from it, before the pour
      */
     record Poured(
             String vessel,
@@ -77,8 +78,22 @@ public sealed interface BatchEvent {
             Purpose purpose,
             String balance,
             String checkedBy,
-            String note)
+            String note,
+            boolean scanned)
             implements BatchEvent {
+        public Poured(
+                String vessel,
+                Optional<String> lineId,
+                String materialKey,
+                Optional<String> lot,
+                Grams mass,
+                Purpose purpose,
+                String balance,
+                String checkedBy,
+                String note) {
+            this(vessel, lineId, materialKey, lot, mass, purpose, balance, checkedBy, note, false);
+        }
+
         @Override
         public <R> R match(BatchEventCases<R> cases) {
             return cases.poured(this);

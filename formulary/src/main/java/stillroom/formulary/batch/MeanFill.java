@@ -2,6 +2,7 @@ package stillroom.formulary.batch;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Locale;
 import java.util.Optional;
 import stillroom.formulary.quantity.Grams;
 
@@ -20,6 +21,11 @@ public record MeanFill(Grams each, Verdict verdict, String says) {
     private static final double LIGHTEST = 0.85;
 
     private static final double HEAVIEST = 1.10;
+
+    /** Trapped air takes 2 to 10 % away from a density; mixing adds a few. Common practice, no source. */
+    private static final double MOST_AIR = 0.9;
+
+    private static final double MOST_SHRINKING = 1.03;
 
     /** How the mean stands to the declared content. */
     public enum Verdict {
@@ -55,6 +61,18 @@ public record MeanFill(Grams each, Verdict verdict, String says) {
 
     /** @param density as filled [g/ml] */
     public static MeanFill of(BatchEvent.Filled filled, DeclaredContent declared, Optional<Double> density) {
+        return of(filled, declared, density, Optional.empty());
+    }
+
+    /**
+     * Without a density that was read, what one expects narrows down which ones are likely: trapped air takes up to a
+     * tenth away.
+     *
+     * @param density as filled [g/ml]
+     * @param expected by the densities of what is in it, see {@link ExpectedDensity} [g/ml]
+     */
+    public static MeanFill of(
+            BatchEvent.Filled filled, DeclaredContent declared, Optional<Double> density, Optional<Double> expected) {
         Grams each = each(filled);
         Optional<Grams> nominal = declared.grams(density);
         return nominal.isPresent()
@@ -63,7 +81,7 @@ public record MeanFill(Grams each, Verdict verdict, String says) {
                         declared,
                         nominal.get(),
                         declared.tolerableError(density).orElseThrow())
-                : withoutDensity(each, declared);
+                : withoutDensity(each, declared, expected);
     }
 
     private static MeanFill beside(Grams each, DeclaredContent declared, Grams nominal, Grams error) {
@@ -87,14 +105,21 @@ public record MeanFill(Grams each, Verdict verdict, String says) {
                         : "Reaches the declared " + content + ".");
     }
 
-    private static MeanFill withoutDensity(Grams each, DeclaredContent declared) {
+    private static MeanFill withoutDensity(Grams each, DeclaredContent declared, Optional<Double> expected) {
         BigDecimal needed = each.value().divide(declared.figure(), 2, RoundingMode.HALF_EVEN);
-        boolean likely = needed.doubleValue() >= LIGHTEST && needed.doubleValue() <= HEAVIEST;
+        double lightest = expected.map(density -> density * MOST_AIR).orElse(LIGHTEST);
+        double heaviest = expected.map(density -> density * MOST_SHRINKING).orElse(HEAVIEST);
+        boolean likely = needed.doubleValue() >= lightest && needed.doubleValue() <= heaviest;
         return new MeanFill(
                 each,
                 likely ? Verdict.DENSITY_OPEN : Verdict.DENSITY_UNLIKELY,
                 "The declared " + declared + " would hold this at a density of " + needed.toPlainString() + " g/ml"
                         + (likely ? "." : ", which is unlikely.")
+                        + expected.map(density -> String.format(
+                                        Locale.ROOT,
+                                        " By what is in it one expects %.2f g/ml, less the air in it.",
+                                        density))
+                                .orElse("")
                         + " Weigh a known volume and write the density down as a reading to be sure.");
     }
 

@@ -46,6 +46,14 @@ public sealed interface Mend {
         }
     }
 
+    /**
+     * A batch beside this one that holds so much less of the line, to be blended with it; together they are the formula.
+     *
+     * @param batch of the second [g]
+     * @param less of the line than the formula asks [g]
+     */
+    record SecondBatch(Grams batch, Grams less) implements Mend {}
+
     /** Keep it as it is; the evaluation of what was made decides. The share that the line now has [%]. */
     record Accept(Percent made) implements Mend {}
 

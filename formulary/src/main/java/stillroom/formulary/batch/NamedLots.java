@@ -68,6 +68,7 @@ public record NamedLots(Map<Integer, List<LotPart>> byPour, Set<Integer> replace
                         pour.purpose(),
                         pour.balance(),
                         pour.checkedBy(),
-                        pour.note());
+                        pour.note(),
+                        pour.scanned());
     }
 }

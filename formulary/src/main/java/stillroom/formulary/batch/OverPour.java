@@ -66,6 +66,9 @@ public record OverPour(
             ways.add(scaledPhase(line));
         }
         ways.add(new LargerBatchSearch(this).found());
+        if (stage == Stage.COMBINED) {
+            second(line).ifPresent(ways::add);
+        }
         ways.add(new Mend.Accept(share(line)));
         ways.add(new Mend.Discard(state.inVessels().net()));
         return ways;
@@ -155,6 +158,19 @@ public record OverPour(
         }
         Grams use = Grams.sum(partners(line).stream().map(PlannedLine::target).toList());
         return new Mend.ScalePhase(factor.setScale(4, RoundingMode.HALF_EVEN), additions, use, scaled.minus(use));
+    }
+
+    /** As large as this one, or as it must be to hold so much of the line at all. */
+    private Optional<Mend> second(PlannedLine line) {
+        if (line.toReading() || line.target().isZero()) {
+            return Optional.empty();
+        }
+        Grams over = over(line);
+        BigDecimal least =
+                over.value().multiply(plan.batch().value()).divide(line.target().value(), MathContext.DECIMAL64);
+        Grams whole = new Grams(
+                Steps.notBelow(least, step(line).value()).max(plan.batch().value()));
+        return Optional.of(new Mend.SecondBatch(whole.minus(over), over));
     }
 
     /** Its share once all other lines are in as planned, what is over beyond the batch [%]. */

@@ -34,6 +34,7 @@ final class ServedLine {
                 pour.purpose(),
                 pour.balance(),
                 pour.checkedBy(),
-                pour.note());
+                pour.note(),
+                pour.scanned());
     }
 }

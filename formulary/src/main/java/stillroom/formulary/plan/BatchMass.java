@@ -2,7 +2,6 @@ package stillroom.formulary.plan;
 
 import java.math.BigDecimal;
 import stillroom.formulary.quantity.Grams;
-import stillroom.science.weighing.MixtureMass;
 import stillroom.science.weighing.Steps;
 
 /** How much is made, and how that came about in one sentence. */
@@ -17,11 +16,7 @@ record BatchMass(Grams mass, String reckoning) {
     }
 
     private static BatchMass fromContainers(BatchSize.FromContainers from, Grams step) {
-        BigDecimal needed = MixtureMass.toFill(
-                from.containers(),
-                from.fillEach().value(),
-                from.setAside().value(),
-                from.loss().value());
+        BigDecimal needed = from.mass().value();
         Grams mass = new Grams(Steps.notBelow(needed, step.value()));
         return new BatchMass(
                 mass,

@@ -3,11 +3,14 @@ package stillroom.formulary.plan;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.Step;
+import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.plan.PlannedLine.Advice;
 import stillroom.formulary.quantity.Grams;
 
@@ -16,9 +19,19 @@ import stillroom.formulary.quantity.Grams;
  *
  * @param largestMade none for a first batch
  * @param vessel capacity of the main vessel [g]
+ * @param logged minutes that the steps took in the largest batch, by the step's id; they go before the procedure's
  */
 public record ScaleUp(
-        Plan plan, Formula formula, Optional<Grams> largestMade, Optional<Grams> vessel, List<Balance> balances) {
+        Plan plan,
+        Formula formula,
+        MaterialBook book,
+        Optional<Grams> largestMade,
+        Optional<Grams> vessel,
+        List<Balance> balances,
+        Map<String, Double> logged) {
+    /** From here on a step is a hot one. Common practice, no source [degrees Celsius]. */
+    static final double HOT = 40;
+
     /** More than this at once is a leap. Common practice, no source. */
     private static final double MOST_AT_ONCE = 10;
     /** A vessel stirs well between these fills [%]. Common practice, no source. */
@@ -29,6 +42,7 @@ public record ScaleUp(
 
     public ScaleUp {
         balances = List.copyOf(balances);
+        logged = Map.copyOf(logged);
     }
 
     /** Everything worth saying before a larger batch; nothing of it refuses. */
@@ -39,6 +53,7 @@ public record ScaleUp(
                 .map(this::factor)
                 .filter(factor -> factor > NOTEWORTHY)
                 .ifPresent(factor -> advice.addAll(larger(factor)));
+        advice.addAll(tooHeavy());
         advice.addAll(manyPours());
         advice.addAll(manyLots());
         return advice;
@@ -57,6 +72,11 @@ public record ScaleUp(
         return Math.cbrt(massFactor);
     }
 
+    /** Whether a vessel of this capacity has the room that stirring and foam need [g]. */
+    public static boolean leavesRoom(Grams batch, Grams capacity) {
+        return batch.value().movePointRight(2).compareTo(capacity.value().multiply(MOST_FILL)) <= 0;
+    }
+
     private List<Advice> larger(double factor) {
         List<Advice> advice = new ArrayList<>();
         if (factor > MOST_AT_ONCE) {
@@ -70,6 +90,7 @@ public record ScaleUp(
                     "Cooling takes at least " + figure(coolingFactor(factor)) + " times as long.",
                     "Plan for it, or cool in a bath; mind how long each material stays hot."));
         }
+        PlannedHeat.of(formula, book, this::minutes).forEach(heat -> advice.add(hot(heat, coolingFactor(factor))));
         for (Step step : timed()) {
             advice.add(said(
                     "\"" + step.doing() + "\" was timed at the smaller size.",
@@ -77,6 +98,33 @@ public record ScaleUp(
         }
         advice.add(said("The dose to a reading does not scale safely.", "Take a new sample for the pH of this batch."));
         return advice;
+    }
+
+    private Optional<Double> minutes(Step step) {
+        return Optional.ofNullable(logged.get(step.id())).or(step::minutes);
+    }
+
+    /** The figures stand beside each other: as it was, and as it will at least be. */
+    private static Advice hot(PlannedHeat heat, double coolingFactor) {
+        String sum = heat.untimed() ? " that are timed" : "";
+        return said(
+                heat.materialKey() + " bears " + figure(heat.limit()) + " °C. So far it stood " + figure(heat.minutes())
+                        + " min" + sum + " above that, up to " + figure(heat.hottest()) + " °C; in this batch at least "
+                        + figure(heat.minutes(coolingFactor)) + " min.",
+                heat.untimed()
+                        ? "A hot step has no minutes: log them, else the sum is short."
+                        : "Add it later, hold less long, or cool in a bath.");
+    }
+
+    private List<Advice> tooHeavy() {
+        return balances.stream()
+                .max(Comparator.comparing(Balance::maximum))
+                .filter(balance -> plan.batch().compareTo(balance.maximum()) > 0)
+                .map(balance -> said(
+                        "No balance holds the whole batch: " + balance.name() + " ends at " + balance.maximum() + " g.",
+                        "Weigh beside and pour in; what evaporates cannot be weighed then."))
+                .stream()
+                .toList();
     }
 
     private Optional<Advice> fill(Grams capacity) {
@@ -118,7 +166,7 @@ public record ScaleUp(
     }
 
     private static boolean isHeated(Step step) {
-        return step.celsius().filter(celsius -> celsius >= 40).isPresent();
+        return step.celsius().filter(celsius -> celsius >= HOT).isPresent();
     }
 
     private static Advice said(String says, String choice) {

@@ -34,6 +34,21 @@ class MeanFillTest {
         assertThat(tooLittle.verdict().asks()).isTrue();
     }
 
+    /** Expected 1.30 g/ml: 60 g in 50 ml would be 1.20, as with some air; 54 g, 1.08, would be a sixth of air. */
+    @Test
+    void whatIsInItNarrowsDownWhichDensityIsLikely() {
+        BatchEvent.Filled heavy = new BatchEvent.Filled("Kettle", "jar", 10, Grams.of("600"), Optional.empty(), "");
+        BatchEvent.Filled light = new BatchEvent.Filled("Kettle", "jar", 10, Grams.of("540"), Optional.empty(), "");
+        DeclaredContent jar = content("50", true);
+        MeanFill likely = MeanFill.of(heavy, jar, Optional.empty(), Optional.of(1.3));
+        assertThat(likely.verdict()).isEqualTo(Verdict.DENSITY_OPEN);
+        assertThat(likely.says()).contains("one expects 1.30 g/ml");
+        assertThat(MeanFill.of(light, jar, Optional.empty(), Optional.of(1.3)).verdict())
+                .isEqualTo(Verdict.DENSITY_UNLIKELY);
+        assertThat(MeanFill.of(light, jar, Optional.of(1.08), Optional.of(1.3)).verdict())
+                .isEqualTo(Verdict.FITS);
+    }
+
     @Test
     void sevenGramsMoreInFiftyAreClearlyOver() {
         MeanFill over = fill("570", content("50", true), Optional.of(1.0));

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import stillroom.formulary.batch.ExpectedDensity;
 import stillroom.formulary.batch.MadeBook;
 import stillroom.formulary.batch.MadeLot;
 import stillroom.formulary.material.Strength.Basis;
@@ -45,6 +46,50 @@ class LotCardTest {
                 .with(
                         Optional.of(new Certificate(
                                 Optional.of(strength), Optional.empty(), Optional.empty(), List.of(), "C-1")),
+                        Optional.empty());
+    }
+
+    private static Lot certified(Material card, double pH, double density) {
+        return lot(card, "C", "1", "1", Basis.ACTIVE)
+                .with(
+                        Optional.of(new Certificate(
+                                Optional.empty(), Optional.of(pH), Optional.of(density), List.of(), "C-2")),
+                        Optional.empty());
+    }
+
+    /** Citric acid's card: pH 1.7 to 2.2, 1.665 g/ml, both from memory. */
+    @Test
+    void aCertificateThatTheCardDoesNotLetExpectIsSaid() {
+        Material acid = LIBRARY.material("citric-acid").orElseThrow();
+        assertThat(CertificateCheck.of(acid, certified(acid, 2.0, 1.66))).isEmpty();
+        assertThat(CertificateCheck.of(acid, certified(acid, 3.4, 1.2)))
+                .hasSize(2)
+                .anyMatch(says -> says.contains("pH 3.4, the card 1.7 to 2.2"))
+                .anyMatch(says -> says.contains("1.2 g/ml, the card 1.665"));
+        assertThat(CertificateCheck.of(acid, lot(acid, "C", "60", "60", Basis.AS_ANHYDROUS)))
+                .containsExactly("The certificate says 60 %, the card 99.5 to 100 %.");
+    }
+
+    /** 100 g of 0.8 g/ml are 125 ml, 100 g of 1.25 g/ml are 80 ml: 200 g in 205 ml are 0.9756 g/ml (computed). */
+    @Test
+    void theExpectedDensityAddsVolumesOfTheLots() {
+        Material acid = LIBRARY.material("citric-acid").orElseThrow();
+        Grams g = Grams.of("100");
+        List<MadeLot> made = List.of(
+                new MadeLot(acid.key(), Optional.of("light"), g, g),
+                new MadeLot(acid.key(), Optional.of("heavy"), g, g));
+        List<Lot> lots = List.of(named(acid, "light", 0.8), named(acid, "heavy", 1.25));
+        assertThat(ExpectedDensity.of(made, LIBRARY, lots).orElseThrow()).isEqualTo(0.9756, offset(0.0001));
+        assertThat(ExpectedDensity.of(made, LIBRARY, List.of()).orElseThrow()).isEqualTo(1.665, offset(1e-9));
+        assertThat(ExpectedDensity.of(List.of(new MadeLot("unknown", Optional.empty(), g, g)), LIBRARY, lots))
+                .isEmpty();
+    }
+
+    private static Lot named(Material card, String code, double density) {
+        return lot(card, code, "1", "1", Basis.ACTIVE)
+                .with(
+                        Optional.of(new Certificate(
+                                Optional.empty(), Optional.empty(), Optional.of(density), List.of(), "")),
                         Optional.empty());
     }
 

@@ -45,7 +45,7 @@ class ScaleUpTest {
     private static List<String> says(String batch, Optional<Grams> before, Optional<Grams> vessel) {
         Plan plan = new Planner(Workbench.BOOK, new Bench(BALANCES, List.of(), Tolerances.USUAL), Workbench.TODAY)
                 .plan(heated(), new BatchSize.Stated(g(batch)), Map.of());
-        return new ScaleUp(plan, heated(), before, vessel, BALANCES)
+        return new ScaleUp(plan, heated(), Workbench.BOOK, before, vessel, BALANCES, Map.of())
                 .advice().stream().map(Advice::says).toList();
     }
 

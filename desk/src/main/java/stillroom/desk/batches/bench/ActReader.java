@@ -106,7 +106,13 @@ final class ActReader {
                 purpose.orElse(Purpose.LINE),
                 input.text("balance"),
                 input.text("checkedBy"),
-                input.text("note")));
+                input.text("note"),
+                scanned()));
+    }
+
+    /** Only the lot that was scanned, not another that was chosen afterwards. */
+    private boolean scanned() {
+        return !input.text("scanned").isEmpty() && input.text("scanned").equals(input.text("lot"));
     }
 
     /** In the line's place it counts for the line; by mistake it counts for nothing and the line stays open. */

@@ -47,7 +47,7 @@ final class Mends {
         return new OverPour(plan, work.formula(), work.state(), balances, shelf, limited).ways(lineId);
     }
 
-    Panel.MendShown shown(Mend mend) {
+    Panel.MendShown shown(Mend mend, String lineId) {
         if (mend instanceof Mend.Strike strike) {
             return strike(strike);
         }
@@ -84,6 +84,9 @@ final class Mends {
                     "larger",
                     "Make the batch larger");
         }
+        if (mend instanceof Mend.SecondBatch second) {
+            return second(second, lineId);
+        }
         if (mend instanceof Mend.Accept accept) {
             return say(
                     "Keep it as it is",
@@ -97,6 +100,25 @@ final class Mends {
                 List.of(),
                 Optional.of(
                         new Way("Give the batch up", work.path() + "/bench" + Wish.query(vessel, Doing.GIVEUP), false)),
+                "",
+                "");
+    }
+
+    /** Leads to the plan of the second batch, which knows with which one it is to be blended. */
+    private Panel.MendShown second(Mend.SecondBatch second, String lineId) {
+        String href = work.batch()
+                .version()
+                .map(version -> "/products/" + work.product().id() + "/versions/" + version + "/plan?by=mass&mass="
+                        + second.batch() + "&blend=" + Wish.coded(work.batch().code()) + "&lessLine="
+                        + Wish.coded(lineId) + "&less=" + second.less())
+                .orElse("");
+        return new Panel.MendShown(
+                "A second batch, and blend the two",
+                "Make " + Masses.shown(second.batch()) + " g more with " + Masses.shown(second.less())
+                        + " g less of it, and join the two: together every line is as the formula asks.",
+                List.of(),
+                List.of(),
+                href.isEmpty() ? Optional.empty() : Optional.of(new Way("Plan the second batch", href, false)),
                 "",
                 "");
     }

@@ -2,8 +2,10 @@ package stillroom.desk.batches.bench;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.shell.Format;
+import stillroom.formulary.material.CertificateCheck;
 import stillroom.formulary.material.Lot;
 import stillroom.ledger.lot.StockedLot;
 
@@ -70,7 +72,17 @@ public record Scan(String code, String says, Kind kind) {
         if (lot.retestDueOn(work.desk().today())) {
             return new Scan(code, "Stop: lot " + code + " was to be tested again.", Kind.DOUBTFUL);
         }
-        return new Scan(code, "Lot " + code + " is right" + sooner(work, lot) + ".", Kind.RIGHT);
+        return new Scan(
+                code, "Lot " + code + " is right" + sooner(work, lot) + "." + offTheCard(work, lot), Kind.RIGHT);
+    }
+
+    private static String offTheCard(BatchWork work, Lot lot) {
+        return work.book()
+                .material(lot.materialKey())
+                .map(card -> CertificateCheck.of(card, lot).stream()
+                        .map(says -> " " + says)
+                        .collect(Collectors.joining()))
+                .orElse("");
     }
 
     /** First expired first: a sound lot that expires sooner is named, it stops nothing. */

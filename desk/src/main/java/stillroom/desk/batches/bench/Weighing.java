@@ -93,7 +93,7 @@ final class Weighing {
                         .map(way -> target.grams(((Mend.TakeBack) way).mass()))
                         .findFirst()
                         .orElse(""),
-                ways.stream().map(mends::shown).toList(),
+                ways.stream().map(way -> mends.shown(way, line.lineId())).toList(),
                 Kept.of(work));
     }
 

@@ -3,10 +3,13 @@ package stillroom.desk.batches.bulk;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import stillroom.desk.batches.BatchHead;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.Masses;
@@ -36,7 +39,37 @@ public final class BulkRoutes {
     private static void show(Desk desk, Context request) {
         BatchWork work = BatchWork.of(desk, request);
         Frame frame = desk.frame(request, work.batch().code() + ": divide or join", Section.BATCHES);
-        desk.pages().show(request, TEMPLATE, page(desk, work, frame, Typed.NOTHING));
+        desk.pages().show(request, TEMPLATE, page(desk, work, frame, joined(desk, work, request.queryParam("with"))));
+    }
+
+    /** Everything that is here, into the batch with which this one is to be blended. */
+    private static Typed joined(Desk desk, BatchWork work, @Nullable String code) {
+        if (code == null) {
+            return Typed.NOTHING;
+        }
+        Optional<String> into = batches(desk, work).stream()
+                .map(Choice::value)
+                .filter(value -> value.startsWith(code + "/"))
+                .findFirst();
+        Optional<Vessel> from = full(work.state()).stream().findFirst();
+        return into.isEmpty() || from.isEmpty()
+                ? Typed.NOTHING
+                : new Typed(
+                        Map.of(
+                                "to", into.get(),
+                                "vessel", from.get().name(),
+                                "mass", all(from.get())),
+                        List.of());
+    }
+
+    /** To a milligram, never more than is there [g]. */
+    private static String all(Vessel vessel) {
+        return vessel.mixture()
+                .net()
+                .value()
+                .setScale(3, RoundingMode.FLOOR)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private static void handOver(Desk desk, Context request) {

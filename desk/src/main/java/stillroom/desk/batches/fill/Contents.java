@@ -5,6 +5,7 @@ import java.util.Optional;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.labels.LabelView;
 import stillroom.desk.labels.NetContent;
+import stillroom.desk.shell.LotsUsed;
 import stillroom.formulary.batch.BatchEvent.Filled;
 import stillroom.formulary.batch.BatchEvent.ReadingTaken;
 import stillroom.formulary.batch.DeclaredContent;
@@ -20,6 +21,7 @@ final class Contents {
 
     private final Optional<DeclaredContent> onLabel;
     private final Optional<Double> density;
+    private final Optional<Double> expected;
 
     Contents(BatchWork work) {
         onLabel = work.version()
@@ -31,11 +33,17 @@ final class Contents {
                 .flatMap(Optional::stream)
                 .filter(value -> value > 0)
                 .reduce((earlier, later) -> later);
+        expected = LotsUsed.density(work.desk().ledger(), work.state(), work.formula(), work.book());
     }
 
     /** As last read, as filled [g/ml]. */
     Optional<Double> density() {
         return density;
+    }
+
+    /** By what is in it, where its densities are known [g/ml]. */
+    Optional<Double> expected() {
+        return expected;
     }
 
     /** What the label declares, as a mass [g]. */
@@ -49,7 +57,7 @@ final class Contents {
         Optional<DeclaredContent> declared = onLabel.filter(label ->
                         onPack.filter(pack -> isAnotherSize(pack, label)).isEmpty())
                 .or(() -> onPack);
-        return declared.map(content -> MeanFill.of(filled, content, density));
+        return declared.map(content -> MeanFill.of(filled, content, density, expected));
     }
 
     private static boolean isAnotherSize(DeclaredContent pack, DeclaredContent label) {

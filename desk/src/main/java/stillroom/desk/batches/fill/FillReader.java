@@ -62,7 +62,7 @@ final class FillReader {
                 retained,
                 input.text("note"),
                 packLot);
-        packing.problems(filled, contents.density()).forEach(problem -> {
+        packing.problems(filled, contents.density().or(contents::expected)).forEach(problem -> {
             if (input.text("note").isEmpty()) {
                 input.refuse(problem.field(), problem.sentence());
             }

@@ -7,10 +7,12 @@ import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogWords;
 import stillroom.desk.batches.made.CarryPage.LineCarried;
 import stillroom.desk.batches.made.CarryPage.PhaseCarried;
+import stillroom.desk.batches.premix.PremixDrawers;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame;
 import stillroom.formulary.batch.AsMade;
 import stillroom.formulary.batch.CarriedFormula;
+import stillroom.formulary.batch.PremixBack;
 import stillroom.formulary.formula.Amount;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.FormulaVersion;
@@ -29,7 +31,9 @@ final class Carrying {
         this.decimals = work.desk().ledger().settings().read().decimalsShown();
         AsMade made = AsMade.of(work.state(), work.formula(), work.book());
         this.weighed = made.added().signum() > 0;
-        this.carried = new CarriedFormula(made, work.formula(), work.state(), work.book()).at(decimals);
+        AsMade materials =
+                new PremixBack(work.formula(), work.madeBook().book(), new PremixDrawers(work.desk()).keys()).of(made);
+        this.carried = new CarriedFormula(materials, work.formula(), work.state(), work.book()).at(decimals);
     }
 
     /** Whether anything is there to be carried. */

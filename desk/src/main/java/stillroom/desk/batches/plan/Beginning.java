@@ -3,6 +3,7 @@ package stillroom.desk.batches.plan;
 import java.util.List;
 import java.util.Optional;
 import stillroom.desk.batches.BatchCode;
+import stillroom.desk.batches.Blends;
 import stillroom.desk.shell.Input;
 import stillroom.formulary.batch.Batch;
 import stillroom.formulary.batch.BatchEvent;
@@ -96,6 +97,7 @@ final class Beginning {
                         work.desk().desk().now(),
                         entry.who(),
                         new BatchEvent.Planned(plan));
+        work.blendedWith().ifPresent(other -> new Blends(work.desk().desk()).note(batch.get(), other));
         return new Outcome(Optional.of(batch.get().id()), "", false);
     }
 }

@@ -26,6 +26,11 @@ record PlanForm(Input input, Optional<BatchSize> size, List<Balance> balances) {
         return new PlanForm(input, size, balances);
     }
 
+    /** What is to be made, before it is rounded up to the steps of a balance; none while the size cannot be read [g]. */
+    Optional<Grams> mass() {
+        return size.map(BatchSize::mass);
+    }
+
     static boolean byContainers(Input input) {
         return input.text("by").equals(BY_CONTAINERS);
     }

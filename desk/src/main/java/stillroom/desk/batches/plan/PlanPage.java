@@ -54,7 +54,10 @@ public record PlanPage(
             "labSample",
             "loss",
             "step",
-            "maximum");
+            "maximum",
+            "blend",
+            "lessLine",
+            "less");
 
     public PlanPage {
         owned = List.copyOf(owned);

@@ -2,9 +2,11 @@ package stillroom.desk.batches.plan;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stillroom.desk.batches.Cards;
 import stillroom.desk.batches.LastTime;
 import stillroom.desk.batches.Who;
@@ -12,8 +14,10 @@ import stillroom.desk.batches.plan.PlanPage.PlanGrams;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Input;
+import stillroom.desk.shell.ToolShed;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.Problem;
+import stillroom.formulary.batch.Batch;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.plan.Balance;
@@ -42,7 +46,7 @@ final class PlanWork {
     PlanWork(PlanDesk desk, Input input) {
         this.desk = desk;
         this.form = PlanForm.read(input, desk.owned());
-        this.as = WeighedAs.of(desk, input);
+        this.as = WeighedAs.of(desk, input, form);
         this.last = LastTime.of(desk.desk(), desk.product().id(), Optional.empty());
         this.shelf = as.shelf(desk, input);
         this.instead = form.size().map(this::standInTheWay).orElse("");
@@ -61,6 +65,15 @@ final class PlanWork {
 
     List<Balance> balances() {
         return form.balances();
+    }
+
+    /** The batch with which this one is to be blended, of the same product. */
+    Optional<Batch> blendedWith() {
+        return desk.desk()
+                .ledger()
+                .batches()
+                .byCode(form.input().text("blend"))
+                .filter(batch -> batch.productId() == desk.product().id());
     }
 
     /** How a line that is too little could be weighed as a premix. */
@@ -135,11 +148,24 @@ final class PlanWork {
     List<PlannedLine.Advice> larger(Plan made, Formula formula) {
         List<String> keys = formula.lines().stream().map(Line::materialKey).toList();
         Cards cards = new Cards(as.book());
-        return new ScaleUp(made, formula, last.largest(), last.vessel(), form.balances())
+        return new ScaleUp(
+                        made, formula, as.book(), last.largest(), vessel(made.batch()), form.balances(), last.minutes())
                 .advice().stream()
                         .map(advice -> new PlannedLine.Advice(
                                 cards.named(advice.says(), keys), advice.choices(), advice.refuses()))
                         .toList();
+    }
+
+    /** The smallest vessel, on the workshop's list or used before, that is not too full; else the largest [g]. */
+    private Optional<Grams> vessel(Grams batch) {
+        List<Grams> capacities = Stream.concat(
+                        new ToolShed(desk.desk()).tools().list().stream().flatMap(tool -> tool.capacity().stream()),
+                        last.vessel().stream())
+                .toList();
+        return capacities.stream()
+                .filter(capacity -> ScaleUp.leavesRoom(batch, capacity))
+                .min(Comparator.naturalOrder())
+                .or(() -> capacities.stream().max(Comparator.naturalOrder()));
     }
 
     List<String> yields() {

@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import stillroom.desk.batches.premix.PremixDrawers;
 import stillroom.desk.shell.Choice;
-import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Input;
+import stillroom.formulary.formula.Amount;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.formula.Phase;
@@ -22,10 +22,12 @@ import stillroom.formulary.material.LotCard;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.material.Strength;
+import stillroom.formulary.plan.LineLess;
 import stillroom.formulary.plan.LotStock;
 import stillroom.formulary.plan.PremixRecipe;
 import stillroom.formulary.plan.PremixUse;
 import stillroom.formulary.plan.SameActive;
+import stillroom.formulary.quantity.Grams;
 import stillroom.formulary.quantity.Percent;
 import stillroom.formulary.quantity.PercentRange;
 import stillroom.ledger.lot.StockedLot;
@@ -38,7 +40,12 @@ import stillroom.ledger.lot.StockedLot;
  * @param premixes in use
  * @param choices what the maker may choose, per line
  */
-public record WeighedAs(Formula formula, MaterialBook book, List<PremixUse> premixes, List<LineChoice> choices) {
+public record WeighedAs(
+        Formula formula,
+        MaterialBook book,
+        List<PremixUse> premixes,
+        List<LineChoice> choices,
+        Optional<LineLess> less) {
     /** Begins the names of the fields in which a premix lot is chosen. */
     static final String PREMIX = "weigh-";
     /** Begins the names of the fields in which same grams or same active is chosen. */
@@ -55,19 +62,20 @@ public record WeighedAs(Formula formula, MaterialBook book, List<PremixUse> prem
         }
     }
 
-    static WeighedAs of(PlanDesk desk, Input input) {
-        Reading reading = new Reading(desk, input);
+    static WeighedAs of(PlanDesk desk, Input input, PlanForm form) {
+        Reading reading = new Reading(desk, input, form);
         desk.version().formula().phases().forEach(reading::phase);
         return new WeighedAs(
                 reading.formula,
                 new CardsInstead(desk.book(), reading.cards),
                 List.copyOf(reading.premixes),
-                List.copyOf(reading.choices));
+                List.copyOf(reading.choices),
+                reading.less);
     }
 
     /** Limits of the lines as they are weighed: a premix may be more of its line than the material. */
     Map<String, PercentRange> allowed(Map<String, PercentRange> limits) {
-        Map<String, PercentRange> allowed = limits;
+        Map<String, PercentRange> allowed = less.map(one -> one.applied(limits)).orElse(limits);
         for (PremixUse use : premixes) {
             allowed = use.applied(allowed);
         }
@@ -87,12 +95,25 @@ public record WeighedAs(Formula formula, MaterialBook book, List<PremixUse> prem
         private final Map<String, Material> cards = new HashMap<>();
         private final List<PremixUse> premixes = new ArrayList<>();
         private final List<LineChoice> choices = new ArrayList<>();
+        private final PlanForm form;
+        private final Optional<LineLess> less;
         private Formula formula;
 
-        Reading(PlanDesk desk, Input input) {
+        Reading(PlanDesk desk, Input input, PlanForm form) {
             this.desk = desk;
             this.input = input;
-            this.formula = desk.version().formula();
+            this.form = form;
+            this.less = less();
+            this.formula = less.map(one -> one.applied(desk.version().formula()))
+                    .orElse(desk.version().formula());
+        }
+
+        /** Of a batch that is made to be blended with one in which a line is over. */
+        private Optional<LineLess> less() {
+            return form.mass()
+                    .flatMap(mass -> input.grams("less", "What the line holds less")
+                            .map(less -> new LineLess(input.text("lessLine"), less, mass))
+                            .filter(one -> one.fits(desk.version().formula())));
         }
 
         void phase(Phase phase) {
@@ -102,26 +123,15 @@ public record WeighedAs(Formula formula, MaterialBook book, List<PremixUse> prem
             }
         }
 
-        private Optional<Lot> firstLot(String key) {
-            return desk.desk().ledger().lots().ofMaterial(key).stream()
-                    .filter(stocked -> stocked.onHand().signum() > 0)
-                    .map(StockedLot::lot)
-                    .filter(lot -> lot.state() == Lot.State.RELEASED
-                            && !lot.expiredOn(desk.desk().today()))
-                    .findFirst();
-        }
-
         private void strength(Line line) {
             Optional<Material> card = desk.book().material(line.materialKey());
-            Optional<Lot> lot = firstLot(line.materialKey());
-            if (card.isEmpty() || lot.isEmpty()) {
+            if (card.isEmpty()) {
                 return;
             }
-            Material as = LotCard.of(card.get(), lot.get(), desk.book()).card();
-            if (as != card.get()) {
-                cards.put(as.key(), as);
-            }
-            OptionalDouble factor = LotCard.factor(card.get(), lot.get());
+            List<StockedLot> sound = soundLots(line.materialKey());
+            LotStrengths lots = LotStrengths.of(card.get(), sound, needed(line));
+            lots.card(desk.book()).ifPresent(as -> cards.put(as.key(), as));
+            OptionalDouble factor = lots.factor();
             if (factor.isEmpty() || Math.abs(factor.getAsDouble() - 1) < NOTEWORTHY) {
                 return;
             }
@@ -133,23 +143,22 @@ public record WeighedAs(Formula formula, MaterialBook book, List<PremixUse> prem
             if (chosen.equals(SAME_ACTIVE)) {
                 formula = same.applied(formula);
             }
-            String real = percent(
-                    lot.get().certificate().flatMap(Certificate::strength).orElseThrow());
             choices.add(new LineChoice(
                     ACTIVE + line.id(),
-                    card.get().name() + ": lot " + lot.get().code() + " has " + real + " %, the card says "
-                            + percent(card.get().strength().orElseThrow()) + " %",
+                    card.get().name() + ": " + lots.says() + ", the card says "
+                            + LotStrengths.percent(card.get().strength().orElseThrow()) + " %",
                     List.of(
                             new Choice("", "Same grams"),
                             new Choice(SAME_ACTIVE, "Same active matter; the q.s. line takes the difference")),
                     chosen));
         }
 
-        private static String percent(Strength strength) {
-            return Format.range(
-                    strength.percent().low().value().doubleValue(),
-                    strength.percent().high().value().doubleValue(),
-                    2);
+        /** What the line takes by the card; none while the size is not known [g]. */
+        private Optional<Grams> needed(Line line) {
+            return form.mass()
+                    .flatMap(mass -> line.amount() instanceof Amount.Fixed fixed
+                            ? Optional.of(fixed.percent().of(mass))
+                            : Optional.empty());
         }
 
         private void premix(Phase phase, Line line) {
@@ -176,13 +185,16 @@ public record WeighedAs(Formula formula, MaterialBook book, List<PremixUse> prem
             }
         }
 
-        private List<Lot> sound(String key) {
+        private List<StockedLot> soundLots(String key) {
             return desk.desk().ledger().lots().ofMaterial(key).stream()
                     .filter(stocked -> stocked.onHand().signum() > 0)
-                    .map(StockedLot::lot)
-                    .filter(lot -> lot.state() == Lot.State.RELEASED
-                            && !lot.expiredOn(desk.desk().today()))
+                    .filter(stocked -> stocked.lot().state() == Lot.State.RELEASED
+                            && !stocked.lot().expiredOn(desk.desk().today()))
                     .toList();
+        }
+
+        private List<Lot> sound(String key) {
+            return soundLots(key).stream().map(StockedLot::lot).toList();
         }
 
         private void offer(Line line, Line carrier, PremixRecipe recipe, Lot lot, String chosen, List<Choice> lots) {
@@ -197,7 +209,8 @@ public record WeighedAs(Formula formula, MaterialBook book, List<PremixUse> prem
             if (!use.fits(formula)) {
                 return;
             }
-            lots.add(new Choice(lot.code(), "From premix lot " + lot.code() + ", " + percent(strength.get()) + " %"));
+            lots.add(new Choice(
+                    lot.code(), "From premix lot " + lot.code() + ", " + LotStrengths.percent(strength.get()) + " %"));
             if (lot.code().equals(chosen)) {
                 formula = use.applied(formula);
                 premixes.add(use);

@@ -3,6 +3,8 @@ package stillroom.desk.batches.premix;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import stillroom.desk.shell.Desk;
 import stillroom.formulary.plan.PremixRecipe;
 import stillroom.ledger.document.Drawer;
@@ -18,6 +20,11 @@ public record PremixDrawers(Desk desk) {
 
     Drawer<Purpose> purposes() {
         return desk.ledger().drawer("premix-purpose", Purpose.class);
+    }
+
+    /** The cards of all premixes. */
+    public Set<String> keys() {
+        return recipes().list().stream().map(PremixRecipe::materialKey).collect(Collectors.toSet());
     }
 
     public Optional<PremixRecipe> ofProduct(long productId) {

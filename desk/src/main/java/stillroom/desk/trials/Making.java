@@ -49,7 +49,7 @@ public final class Making {
                 asked.responses(),
                 new TrialSet.Chosen(
                         asked.blending().name(),
-                        asked.task().wishes().criterion().name(),
+                        asked.kind().name(),
                         asked.task().wishes().blocks(),
                         asked.task().wishes().seed()),
                 List.of());

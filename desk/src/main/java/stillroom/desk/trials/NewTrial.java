@@ -7,7 +7,7 @@ import java.util.Optional;
 import stillroom.desk.shell.Input;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.trial.TrialSet;
-import stillroom.science.design.Criterion;
+import stillroom.science.design.DesignAnswer;
 import stillroom.science.design.DesignTask;
 import stillroom.science.mixture.Blending;
 import stillroom.science.mixture.MixtureModel;
@@ -38,17 +38,25 @@ final class NewTrial {
                 .sum();
         List<TrialSet.Variable> variables = variables();
         List<TrialSet.Response> responses = responses();
+        Kind kind = input.choice("criterion", "The design", Kind.class).orElse(Kind.I);
+        int steps = input.whole("steps", "The number of steps", 1, 5).orElse(2);
         int runs = input.whole("runs", "The number of runs", 2, 200).orElse(0);
         int blocks = input.whole("blocks", "The number of days", 1, 12).orElse(1);
         int repeats = input.whole("repeats", "The number of repeats", 0, 50).orElse(0);
         Blending blending = input.choice("model", "The model", Blending.class).orElse(Blending.QUADRATIC);
-        Criterion criterion =
-                input.choice("criterion", "The aim", Criterion.class).orElse(Criterion.I);
         if (components.size() < 2) {
             input.refuse("components", "Choose two lines or more, each with its least and most.");
         }
         if (responses.isEmpty()) {
             input.refuse("response1", "Name at least one thing to be measured.");
+        }
+        if (kind.classical() && (!variables.isEmpty() || blocks > 1)) {
+            input.refuse(
+                    "criterion",
+                    "A lattice or centroid takes no process variables and is made on one day: choose an optimal design.");
+        }
+        if (kind.classical() && components.size() > 8) {
+            input.refuse("criterion", "A lattice or centroid is made for up to 8 lines: choose an optimal design.");
         }
         if (!input.isSound()) {
             return Optional.empty();
@@ -56,11 +64,14 @@ final class NewTrial {
         return region(components, share).flatMap(region -> {
             MixtureModel model = MixtureModel.of(components.size(), blending, variables.size(), ProcessTerms.LINEAR);
             DesignTask task = new DesignTask(
-                    region, model, runs, new DesignTask.Wishes(criterion, blocks, repeats, List.of(), 1));
-            task.problems().forEach(sentence -> input.refuse("runs", sentence));
+                    region, model, runs, new DesignTask.Wishes(kind.criterion(), blocks, repeats, List.of(), 1));
+            if (!kind.classical()) {
+                task.problems().forEach(sentence -> input.refuse("runs", sentence));
+            }
             return input.isSound()
                     ? Optional.of(
-                            new Asked(name, components, share, constraints(), variables, responses, task, blending))
+                            new Asked(
+                            name, components, share, constraints(), variables, responses, task, blending, kind, steps))
                     : Optional.empty();
         });
     }
@@ -74,7 +85,15 @@ final class NewTrial {
             List<TrialSet.Variable> variables,
             List<TrialSet.Response> responses,
             DesignTask task,
-            Blending blending) {}
+            Blending blending,
+            Kind kind,
+            int steps) {
+
+        /** The runs, or why there are none. */
+        DesignAnswer answer() {
+            return kind.classical() ? kind.classical(task, steps) : Making.search(task);
+        }
+    }
 
     private Optional<MixtureRegion> region(List<TrialSet.Component> components, double share) {
         try {

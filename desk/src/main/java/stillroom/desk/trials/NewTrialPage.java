@@ -6,8 +6,6 @@ import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.trial.TrialSet;
-import stillroom.science.design.Criterion;
-import stillroom.science.mixture.Blending;
 
 /**
  * The form of a new set of trials.
@@ -43,18 +41,15 @@ public record NewTrialPage(Frame frame, long product, int version, String produc
     }
 
     public List<Choice> criteria() {
-        return Choice.of(
-                Criterion.class,
-                one -> one == Criterion.I
-                        ? "good predictions over the whole region"
-                        : "sharp coefficients: which line does what");
+        return Choice.of(Kind.class, Kind::words);
     }
 
     public List<Choice> aims() {
         return Choice.of(TrialSet.Aim.class, Words::aim);
     }
 
-    static Blending usual() {
-        return Blending.QUADRATIC;
+    /** Where the form goes, with what a later look at the same address needs. */
+    public String path() {
+        return "/trials/new?product=" + product + "&version=" + version;
     }
 }

@@ -4,17 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import stillroom.desk.shell.Format;
 import stillroom.formulary.trial.TrialSet;
-import stillroom.science.mixture.MixtureRegion;
 import stillroom.science.mixture.Polytope;
 import stillroom.science.trial.MixtureFit;
 
 /** Pictures of a fit, each with its numbers. */
 final class Pictures {
-    private static final int SIDE = 40;
-    private static final int BANDS = 8;
     private static final int TRACE_POINTS = 21;
 
     private final TrialSet set;
@@ -49,131 +45,8 @@ final class Pictures {
         return words;
     }
 
-    private String percent(double fraction) {
+    String percent(double fraction) {
         return Format.figure(fraction * set.share(), 2);
-    }
-
-    /** The first three components, all others held as in the point given. */
-    Optional<ResultsPage.Ternary> ternary(MixtureFit fit, double[] held) {
-        if (set.components().size() < 3) {
-            return Optional.empty();
-        }
-        MixtureRegion region = fit.region();
-        double rest = held[0] + held[1] + held[2];
-        double[] lower = new double[3];
-        for (int i = 0; i < 3; i++) {
-            lower[i] = region.lower().get(i);
-        }
-        double free = rest - lower[0] - lower[1] - lower[2];
-        if (free <= 1e-9) {
-            return Optional.empty();
-        }
-        Plane plane = new Plane(held, lower, free);
-        return Optional.of(drawn(fit, plane));
-    }
-
-    /** Three components above their least, sharing what is free. */
-    private record Plane(double[] held, double[] lower, double free) {
-        double[] point(double a, double b, double c) {
-            double[] point = held.clone();
-            point[0] = lower[0] + a * free;
-            point[1] = lower[1] + b * free;
-            point[2] = lower[2] + c * free;
-            return point;
-        }
-    }
-
-    private ResultsPage.Ternary drawn(MixtureFit fit, Plane plane) {
-        int q = set.components().size();
-        List<double[][]> cells = new ArrayList<>();
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < SIDE; i++) {
-            for (int k = 0; k < SIDE - i; k++) {
-                for (int half = 0; half < (i + k < SIDE - 1 ? 2 : 1); half++) {
-                    double[][] corners = half == 0
-                            ? new double[][] {{i, k}, {i + 1, k}, {i, k + 1}}
-                            : new double[][] {{i + 1, k}, {i + 1, k + 1}, {i, k + 1}};
-                    double a = (corners[0][0] + corners[1][0] + corners[2][0]) / 3 / SIDE;
-                    double b = (corners[0][1] + corners[1][1] + corners[2][1]) / 3 / SIDE;
-                    double[] point = plane.point(a, b, 1 - a - b);
-                    if (fit.region().contains(Arrays.copyOf(point, q), 1e-9)) {
-                        cells.add(corners);
-                        low = Math.min(low, fit.at(point));
-                        high = Math.max(high, fit.at(point));
-                    }
-                }
-            }
-        }
-        double width = high > low ? (high - low) / BANDS : 1;
-        List<ResultsPage.Cell> drawn = new ArrayList<>();
-        for (double[][] corners : cells) {
-            double a = (corners[0][0] + corners[1][0] + corners[2][0]) / 3 / SIDE;
-            double b = (corners[0][1] + corners[1][1] + corners[2][1]) / 3 / SIDE;
-            int band = (int) Math.max(0, Math.min(BANDS - 1, (fit.at(plane.point(a, b, 1 - a - b)) - low) / width));
-            drawn.add(new ResultsPage.Cell(
-                    at(corners[0][0] / SIDE, corners[0][1] / SIDE) + " "
-                            + at(corners[1][0] / SIDE, corners[1][1] / SIDE) + " "
-                            + at(corners[2][0] / SIDE, corners[2][1] / SIDE),
-                    band));
-        }
-        List<String> bands = new ArrayList<>();
-        for (int band = 0; band < BANDS && !drawn.isEmpty(); band++) {
-            bands.add(Words.figure(low + band * width) + " to " + Words.figure(low + (band + 1) * width));
-        }
-        return new ResultsPage.Ternary(corners(plane), held(plane), drawn, marks(plane), bands, numbers(fit, plane));
-    }
-
-    private static double x(double a, double b) {
-        return 40 + 400 * (b + 0.5 * a);
-    }
-
-    private static double y(double a) {
-        return 30 + 346.4 * (1 - a);
-    }
-
-    private static String at(double a, double b) {
-        // The first component has the top corner, the second the right one, the third the left one.
-        return String.format(Locale.ROOT, "%.1f,%.1f", x(a, b), y(a));
-    }
-
-    private List<String> corners(Plane plane) {
-        List<String> corners = new ArrayList<>();
-        for (int i = 0; i < 3; i++) {
-            corners.add(set.components().get(i).name() + " " + percent(plane.lower()[i] + plane.free()) + " %");
-        }
-        return corners;
-    }
-
-    private String held(Plane plane) {
-        List<String> all = mixture(plane.held());
-        return all.size() <= 3 ? "" : String.join(", ", all.subList(3, all.size()));
-    }
-
-    private List<ResultsPage.Mark> marks(Plane plane) {
-        double a = (plane.held()[0] - plane.lower()[0]) / plane.free();
-        double b = (plane.held()[1] - plane.lower()[1]) / plane.free();
-        return List.of(new ResultsPage.Mark(
-                String.format(Locale.ROOT, "%.1f", x(a, b)),
-                String.format(Locale.ROOT, "%.1f", y(a)),
-                "the mixture found best, or the middle of the region"));
-    }
-
-    private List<ResultsPage.Row> numbers(MixtureFit fit, Plane plane) {
-        List<ResultsPage.Row> rows = new ArrayList<>();
-        int q = set.components().size();
-        int steps = 5;
-        for (int i = steps; i >= 0; i--) {
-            for (int k = steps - i; k >= 0; k--) {
-                double[] point = plane.point((double) i / steps, (double) k / steps, (double) (steps - i - k) / steps);
-                if (fit.region().contains(Arrays.copyOf(point, q), 1e-9)) {
-                    rows.add(new ResultsPage.Row(
-                            percent(point[0]) + " / " + percent(point[1]) + " / " + percent(point[2]),
-                            List.of(Words.figure(fit.at(point)), "± " + Words.figure(fit.halfWidth(point)))));
-                }
-            }
-        }
-        return rows;
     }
 
     /** Each component against all others in their proportions (Cox's direction), through the point given. */

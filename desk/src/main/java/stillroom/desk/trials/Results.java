@@ -44,6 +44,7 @@ final class Results {
         List<String> reasons = answer.match(fitted -> fitted.fit().said(), FitAnswer.NotYet::reasons);
         Optional<Optimum.Best> best = best();
         Pictures pictures = new Pictures(set);
+        Ternary ternary = new Ternary(set, weighed, input);
         return new ResultsPage(
                 frame,
                 set,
@@ -56,7 +57,9 @@ final class Results {
                 fit.map(this::figures).orElse(List.of()),
                 fit.map(this::variances).orElse(List.of()),
                 fit.map(one -> runs(one, response)).orElse(List.of()),
-                fit.flatMap(one -> pictures.ternary(one, centre(one, best))),
+                fit.flatMap(one -> ternary.of(one, centre(one, best))),
+                ternary.choices(),
+                ternary.chosen(),
                 fit.map(one -> pictures.traces(one, centre(one, best))).orElse(List.of()),
                 best.map(one -> optimum(one)).orElse(List.of()),
                 best.map(one -> pictures.mixture(one.array())).orElse(List.of()),

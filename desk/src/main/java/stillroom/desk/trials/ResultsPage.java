@@ -13,6 +13,8 @@ import stillroom.formulary.trial.TrialSet;
  * @param coefficients estimate, standard error, t, p
  * @param variances squares, degrees, mean square, F, p
  * @param runs measured, fitted, residual, studentised residual, leverage
+ * @param axes lines to choose from for the ternary picture; none where there are only three
+ * @param chosenAxes numbers of the three chosen
  * @param optimum per response: estimate, interval of the mean, interval of one batch, unit
  * @param best the mixture, in words
  * @param worth where another run is worth most
@@ -30,6 +32,8 @@ public record ResultsPage(
         List<Row> variances,
         List<Row> runs,
         Optional<Ternary> ternary,
+        List<Choice> axes,
+        List<String> chosenAxes,
         List<Trace> traces,
         List<Row> optimum,
         List<String> best,
@@ -53,20 +57,34 @@ public record ResultsPage(
     }
 
     /**
-     * A response over three components, as coloured cells.
+     * A response over three components.
      *
      * @param corners names and percentages at the three corners
      * @param held what is held fixed, in words
-     * @param bands from lowest to highest: range in words
+     * @param estimate the response
+     * @param doubt half-width of the 95 % interval of the mean; none where nothing tells it
+     * @param best where the picture is cut through
+     * @param runs seen from above
      * @param numbers mixture, estimate, half-width
      */
     public record Ternary(
             List<String> corners,
             String held,
-            List<Cell> cells,
-            List<Mark> marks,
-            List<String> bands,
+            Surface estimate,
+            Optional<Surface> doubt,
+            Mark best,
+            List<Mark> runs,
             List<Row> numbers) {}
+
+    /**
+     * Heights over a triangle.
+     *
+     * @param bands from lowest to highest: range in words
+     */
+    public record Surface(List<Cell> cells, List<Contour> lines, List<String> bands) {}
+
+    /** A line of equal height, with its height and where that stands. */
+    public record Contour(String path, String level, String x, String y) {}
 
     /** A small triangle; band 0..7. */
     public record Cell(String points, int band) {}

@@ -1,7 +1,10 @@
 package stillroom.desk.trials;
 
 import io.javalin.http.NotFoundResponse;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.TreeMap;
+import java.util.zip.CRC32;
 import stillroom.desk.shell.Desk;
 import stillroom.formulary.trial.TrialSet;
 import stillroom.ledger.document.Drawer;
@@ -24,6 +27,16 @@ public final class TrialBook {
 
     public void write(TrialSet set) {
         drawer.write(set.key(), set);
+    }
+
+    /** A mark of what was entered, by which a form tells whether it still shows what is stored. */
+    static String mark(TrialSet set) {
+        CRC32 sum = new CRC32();
+        for (TrialSet.Run run : set.runs()) {
+            String entered = run.version() + " " + run.settings() + new TreeMap<>(run.measured()) + run.note() + "\n";
+            sum.update(entered.getBytes(StandardCharsets.UTF_8));
+        }
+        return Long.toHexString(sum.getValue());
     }
 
     String freeKey() {

@@ -12,9 +12,13 @@ import stillroom.formulary.trial.TrialSet;
  * One set of trials: its runs in the order in which to make them.
  *
  * @param planSize grams proposed for one beaker
+ * @param mark of what is stored now
+ * @param stale what is stored otherwise than typed, where the form came too late; empty otherwise
  */
-public record TrialPage(Frame frame, TrialSet set, List<Row> rows, Typed typed, String planSize) {
+public record TrialPage(
+        Frame frame, TrialSet set, List<Row> rows, Typed typed, String planSize, String mark, List<String> stale) {
     public TrialPage {
+        stale = List.copyOf(stale);
         rows = List.copyOf(rows);
     }
 
@@ -38,12 +42,12 @@ public record TrialPage(Frame frame, TrialSet set, List<Row> rows, Typed typed, 
 
     public record Field(String name, String label, String value) {}
 
-    static TrialPage of(Frame frame, TrialSet set, List<Weighed> weighed, Typed typed) {
+    static TrialPage of(Frame frame, TrialSet set, List<Weighed> weighed, Typed typed, List<String> stale) {
         List<Row> rows = weighed.stream()
                 .sorted(Comparator.comparingInt(one -> one.run().order()))
                 .map(one -> row(set, one))
                 .toList();
-        return new TrialPage(frame, set, rows, typed, "100");
+        return new TrialPage(frame, set, rows, typed, "100", TrialBook.mark(set), stale);
     }
 
     private static Row row(TrialSet set, Weighed one) {
@@ -80,7 +84,7 @@ public record TrialPage(Frame frame, TrialSet set, List<Row> rows, Typed typed, 
                 run.note());
     }
 
-    private static String plain(double value) {
+    static String plain(double value) {
         return new java.math.BigDecimal(Double.toString(value))
                 .stripTrailingZeros()
                 .toPlainString();

@@ -5,9 +5,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Frame.Section;
@@ -16,7 +14,6 @@ import stillroom.desk.shell.Typed;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Product;
 import stillroom.formulary.trial.TrialSet;
-import stillroom.science.design.Criterion;
 import stillroom.science.design.DesignAnswer;
 import stillroom.science.design.DesignTask;
 import stillroom.science.design.MixtureDesign;
@@ -33,7 +30,7 @@ public final class TrialRoutes {
         routes.get("/trials/new", request -> ask(desk, request));
         routes.post("/trials/new", request -> make(desk, request));
         routes.get("/trials/{key}", request -> show(desk, request, Typed.NOTHING));
-        routes.post("/trials/{key}", request -> enter(desk, request));
+        routes.post("/trials/{key}", request -> Entering.enter(desk, request));
         routes.post("/trials/{key}/more", request -> more(desk, request));
         routes.get("/trials/{key}/results", request -> results(desk, request));
     }
@@ -98,10 +95,10 @@ public final class TrialRoutes {
 
     private static void make(Desk desk, Context request) {
         Input input = Input.of(request);
-        Varied varied = varied(desk, input);
+        Varied varied = varied(desk, input.has("product") ? input : Input.ofQuery(request));
         Optional<NewTrial.Asked> asked = new NewTrial(input, varied).read();
         if (asked.isPresent()) {
-            DesignAnswer answer = Making.search(asked.get().task());
+            DesignAnswer answer = asked.get().answer();
             Optional<MixtureDesign> design =
                     answer.match(found -> Optional.of(found.design()), refused -> Optional.empty());
             if (design.isPresent()) {
@@ -129,53 +126,7 @@ public final class TrialRoutes {
     }
 
     private static void show(Desk desk, Context request, Typed typed) {
-        TrialSet set = set(desk, request);
-        TrialPage page =
-                TrialPage.of(desk.frame(request, set.name(), Section.PRODUCTS), set, Weighed.of(desk, set), typed);
-        if (typed.isSound()) {
-            desk.pages().show(request, "trials/trial.jte", page);
-        } else {
-            desk.pages().showAgain(request, "trials/trial.jte", page);
-        }
-    }
-
-    private static void enter(Desk desk, Context request) {
-        TrialSet set = set(desk, request);
-        Input input = Input.of(request);
-        List<TrialSet.Run> runs =
-                set.runs().stream().map(run -> entered(set, run, input)).toList();
-        if (!input.isSound()) {
-            show(desk, request, input.typed());
-            return;
-        }
-        new TrialBook(desk).write(set.withRuns(runs));
-        request.redirect("/trials/" + set.key() + "?did=saved", HttpStatus.SEE_OTHER);
-    }
-
-    private static TrialSet.Run entered(TrialSet set, TrialSet.Run run, Input input) {
-        Map<String, Double> measured = new LinkedHashMap<>();
-        for (int k = 0; k < set.responses().size(); k++) {
-            TrialSet.Response response = set.responses().get(k);
-            input.number("m" + run.version() + "-" + k, response.name(), "-1000000000", "1000000000")
-                    .ifPresent(value -> measured.put(response.name(), value));
-        }
-        List<Double> settings = new ArrayList<>();
-        for (int k = 0; k < set.variables().size(); k++) {
-            settings.add(input.number(
-                            "s" + run.version() + "-" + k,
-                            set.variables().get(k).name(),
-                            "-1000000000",
-                            "1000000000")
-                    .orElse(run.settings().get(k)));
-        }
-        return new TrialSet.Run(
-                run.version(),
-                run.order(),
-                run.block(),
-                run.fractions(),
-                settings,
-                measured,
-                input.text("note" + run.version()));
+        Entering.show(desk, request, set(desk, request), typed, List.of());
     }
 
     /** Further runs: those that add most to what is there, as it was weighed, on another day. */
@@ -199,7 +150,7 @@ public final class TrialRoutes {
                 Region.model(set, Blending.valueOf(set.design().model())),
                 made.size() + count,
                 new DesignTask.Wishes(
-                        Criterion.valueOf(set.design().criterion()),
+                        Kind.valueOf(set.design().criterion()).criterion(),
                         1,
                         0,
                         made,

@@ -16,7 +16,7 @@ public record Run(List<Double> fractions, List<Double> process, int block) {
     }
 
     /** Fractions, then process variables. */
-    double[] point() {
+    public double[] point() {
         double[] point = new double[fractions.size() + process.size()];
         for (int i = 0; i < point.length; i++) {
             point[i] = i < fractions.size() ? fractions.get(i) : process.get(i - fractions.size());

@@ -62,9 +62,9 @@ final class Contours {
 
     List<ResultsPage.Cell> cells() {
         return triangles.stream()
-                .map(corners -> new ResultsPage.Cell(
-                        spot(corners[0]) + " " + spot(corners[1]) + " " + spot(corners[2]),
-                        (int) Math.max(0, Math.min(BANDS - 1, (middle(corners) - low) / width()))))
+                .map(corners ->
+                        new ResultsPage.Cell(spot(corners[0]) + " " + spot(corners[1]) + " " + spot(corners[2]), (int)
+                                Math.max(0, Math.min(BANDS - 1, (middle(corners) - low) / width()))))
                 .toList();
     }
 

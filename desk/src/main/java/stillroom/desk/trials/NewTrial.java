@@ -69,8 +69,7 @@ final class NewTrial {
                 task.problems().forEach(sentence -> input.refuse("runs", sentence));
             }
             return input.isSound()
-                    ? Optional.of(
-                            new Asked(
+                    ? Optional.of(new Asked(
                             name, components, share, constraints(), variables, responses, task, blending, kind, steps))
                     : Optional.empty();
         });

@@ -41,8 +41,8 @@ final class Ternary {
     List<Choice> choices() {
         List<Choice> choices = new ArrayList<>();
         for (int i = 0; i < set.components().size() && set.components().size() > 3; i++) {
-            choices.add(new Choice(
-                    Integer.toString(i + 1), set.components().get(i).name()));
+            choices.add(
+                    new Choice(Integer.toString(i + 1), set.components().get(i).name()));
         }
         return choices;
     }

@@ -1,0 +1,139 @@
+package stillroom.desk.trials;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillroom.desk.OpenDesk;
+import stillroom.formulary.trial.TrialSet;
+
+/** What cannot be designed or fitted is said in a sentence, with what was typed kept. */
+class TrialFaultsTest {
+    @TempDir
+    Path folder;
+
+    private OpenDesk desk;
+    private ThreeLines lines;
+
+    @BeforeEach
+    void open() {
+        desk = OpenDesk.in(folder);
+        lines = ThreeLines.on(desk);
+    }
+
+    @AfterEach
+    void close() {
+        desk.close();
+    }
+
+    private void refused(Map<String, String> other, String sentence) {
+        OpenDesk.Answer answer = lines.ask(other);
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(answer.body()).contains(sentence, "value=\"three\"");
+    }
+
+    @Test
+    void boundsThatExcludeAHundredPercentAreNamed() {
+        refused(Map.of("low-w", "60", "low-g", "30", "low-o", "20"), "add up to 110");
+        refused(Map.of("high-w", "45", "high-g", "20", "high-o", "20"), "add up to 85");
+    }
+
+    @Test
+    void fewerRunsThanTermsAreCounted() {
+        refused(Map.of("model", "QUADRATIC", "runs", "5", "repeats", "0"), "5 runs cannot tell 6 terms apart");
+    }
+
+    @Test
+    void aClassicalDesignIsMadeWhereItFitsAndRefusedWhereItIsCut() {
+        TrialSet lattice = lines.made(Map.of("criterion", "LATTICE", "steps", "3", "repeats", "2"));
+        assertThat(lattice.runs()).hasSize(10 + 2);
+        assertThat(lattice.design().criterion()).isEqualTo("LATTICE");
+        assertThat(lines.made(Map.of("criterion", "CENTROID", "repeats", "0")).runs())
+                .hasSize(7);
+        refused(Map.of("criterion", "LATTICE", "high-o", "30"), "1 of the 6 mixtures of this design lie outside");
+        refused(Map.of("criterion", "CENTROID", "blocks", "2"), "made on one day");
+        assertThat(desk.post("/trials/" + lattice.key() + "/more", Map.of("more", "2"))
+                        .status())
+                .isEqualTo(303);
+    }
+
+    private String results(TrialSet set, List<String> values) {
+        assertThat(lines.enter(set, values).status()).isEqualTo(303);
+        return desk.get("/trials/" + set.key() + "/results").body();
+    }
+
+    private static List<String> plane(TrialSet set) {
+        List<String> values = new ArrayList<>();
+        for (int i = 0; i < set.runs().size(); i++) {
+            List<Double> x = set.runs().get(i).fractions();
+            values.add("" + (1000 * x.get(0) + 3000 * x.get(1) + 7000 * x.get(2) + (i % 2 == 0 ? 8 : -8)));
+        }
+        return values;
+    }
+
+    @Test
+    void equalResponsesExplainNothing() {
+        TrialSet set = lines.made(Map.of());
+        assertThat(results(set, Collections.nCopies(8, "2000")))
+                .contains("All 8 responses are the same: there is nothing to explain.");
+    }
+
+    @Test
+    void aMissingResponseIsLeftOutAndNamed() {
+        TrialSet set = lines.made(Map.of());
+        List<String> values = plane(set);
+        values.set(4, "");
+        assertThat(results(set, values))
+                .contains("Not measured, and left out of the fit: run "
+                        + set.runs().get(4).order() + ".")
+                .contains("not measured");
+    }
+
+    @Test
+    void anOutlierIsNamedAndKept() {
+        TrialSet set = lines.made(Map.of("runs", "12"));
+        List<String> values = plane(set);
+        values.set(2, "" + (Double.parseDouble(values.get(2)) + 4000));
+        assertThat(results(set, values))
+                .contains("Run " + set.runs().get(2).order() + " does not fit the others", "It is kept in the fit.");
+    }
+
+    @Test
+    void aFormThatCameTooLateOverwritesNothingAndKeepsWhatWasTyped() {
+        TrialSet set = lines.made(Map.of());
+        String mark = desk.get("/trials/" + set.key())
+                .body()
+                .replaceAll("(?s).*name=\"mark\" id=\"mark\" value=\"(\\w+)\".*", "$1");
+        String field = "m" + set.runs().get(0).version() + "-0";
+        assertThat(desk.post("/trials/" + set.key(), Map.of("mark", mark, field, "2100"))
+                        .status())
+                .isEqualTo(303);
+        OpenDesk.Answer late = desk.post("/trials/" + set.key(), Map.of("mark", mark, field, "9900"));
+        assertThat(late.status()).isEqualTo(409);
+        assertThat(late.body()).contains("value=\"9900\"", "Thickness is stored as 2100");
+        assertThat(lines.stored(set.key()).runs().get(0).measured()).containsEntry("Thickness", 2100.0);
+        String fresh = late.body().replaceAll("(?s).*name=\"mark\" id=\"mark\" value=\"(\\w+)\".*", "$1");
+        assertThat(desk.post("/trials/" + set.key(), Map.of("mark", fresh, field, "9900"))
+                        .status())
+                .describedAs("a second press saves what was typed")
+                .isEqualTo(303);
+        assertThat(lines.stored(set.key()).runs().get(0).measured()).containsEntry("Thickness", 9900.0);
+    }
+
+    @Test
+    void theTernaryPictureHasLinesOfEqualHeightAndShowsHowSureItIs() {
+        TrialSet set = lines.made(Map.of());
+        String page = results(set, plane(set));
+        assertThat(page).contains("class=\"contour\"", "class=\"height\"", "How sure: ± at 95 %", "class=\"run\"");
+        String turned = desk.get("/trials/" + set.key() + "/results?top=3&right=1&left=2")
+                .body();
+        assertThat(turned.indexOf("text-anchor=\"middle\">Sunflower oil")).isPositive();
+    }
+}

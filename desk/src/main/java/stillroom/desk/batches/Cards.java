@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import stillroom.formulary.judgement.pot.Opened;
 import stillroom.formulary.material.Constituent;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
@@ -21,7 +22,7 @@ public record Cards(MaterialBook book) {
     }
 
     private String inci(Material card) {
-        return card.composition().stream()
+        return Opened.parts(Optional.of(card), book).stream()
                 .filter(part -> part.role() == Constituent.Role.INGREDIENT)
                 .map(part -> book.substance(part.substance())
                         .map(Substance::inciName)

@@ -46,13 +46,15 @@ final class CardReader {
             input.refuse("name", "The name needs a letter or a digit.");
         }
         Optional<Family> family = input.choice("family", "Family", Family.class);
-        List<Constituent> constituents = composition.read();
+        Material bare = Material.named(
+                key.isEmpty() ? "unnamed" : key, name.isEmpty() ? "unnamed" : name, family.orElse(Family.OTHER));
+        List<Constituent> constituents = composition.read(bare);
         Material card = new Material(
-                key.isEmpty() ? "unnamed" : key,
+                bare.key(),
                 input.whole("revision", "Revision", 0, Integer.MAX_VALUE).orElse(0),
                 today,
-                name.isEmpty() ? "unnamed" : name,
-                family.orElse(Family.OTHER),
+                bare.name(),
+                bare.family(),
                 functions(),
                 constituents,
                 strength(),

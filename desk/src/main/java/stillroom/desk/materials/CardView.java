@@ -5,11 +5,17 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame.Section;
+import stillroom.formulary.evaluation.Composition;
+import stillroom.formulary.evaluation.SubstanceShare;
+import stillroom.formulary.judgement.pot.Opened;
+import stillroom.formulary.material.CardsInside;
 import stillroom.formulary.material.Constituent;
 import stillroom.formulary.material.Lot;
+import stillroom.formulary.material.MassFraction;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.material.Substance;
@@ -51,6 +57,8 @@ final class CardView {
                         .sorted(LARGEST_FIRST)
                         .map(this::part)
                         .toList(),
+                opened(),
+                unopened(),
                 stated(),
                 source(Fact.COMPOSITION),
                 source(Fact.CAUTIONS),
@@ -91,11 +99,49 @@ final class CardView {
                 substance.map(known -> String.join(", ", known.casNumbers())).orElse(""),
                 Words.share(part.massFraction()),
                 Words.role(part.role()),
-                substance.map(known -> Words.charge(known.charge())).orElse("not known"),
+                substance
+                        .map(known -> Words.charge(known.charge()))
+                        .orElse(CardsInside.key(part.substance()).isPresent() ? "" : "not known"),
                 substance
                         .flatMap(Substance::molarMassGramsPerMol)
                         .map(Words::plain)
+                        .orElse(""),
+                CardsInside.key(part.substance())
+                        .map(key -> "/materials/" + key)
                         .orElse(""));
+    }
+
+    private boolean holdsCards() {
+        return !CardsInside.keys(card).isEmpty();
+    }
+
+    private List<CardPage.Opened> opened() {
+        return holdsCards() ? substances().shares().stream().map(this::opened).toList() : List.of();
+    }
+
+    private Composition substances() {
+        return Opened.substances(card.key(), inci.book());
+    }
+
+    private CardPage.Opened opened(SubstanceShare share) {
+        MassFraction fraction = share.asAdded();
+        return new CardPage.Opened(
+                inci.name(share.substance()),
+                inci.substance(share.substance())
+                        .map(known -> String.join(", ", known.casNumbers()))
+                        .orElse(""),
+                Words.rounded(fraction.lower()),
+                Words.rounded(fraction.nominal()),
+                Words.rounded(fraction.upper()),
+                Words.role(share.role()));
+    }
+
+    private String unopened() {
+        List<String> unknown = holdsCards() ? substances().unknown() : List.of();
+        return unknown.isEmpty()
+                ? ""
+                : "Not opened, because nothing is known of what is in it: "
+                        + unknown.stream().map(inci.cards()::name).collect(Collectors.joining(", ")) + ".";
     }
 
     private String stated() {

@@ -10,9 +10,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import stillroom.desk.shell.Input;
+import stillroom.formulary.material.CardsInside;
 import stillroom.formulary.material.Constituent;
 import stillroom.formulary.material.MassFraction;
+import stillroom.formulary.material.Material;
 import stillroom.formulary.material.Substance;
 import stillroom.formulary.quantity.Percent;
 
@@ -23,6 +26,7 @@ final class CompositionReader {
     private final Input input;
     private final Inci inci;
     private final Map<String, Substance> added = new HashMap<>();
+    private final Map<String, Integer> rowOf = new HashMap<>();
     private final List<Constituent> constituents = new ArrayList<>();
 
     CompositionReader(Input input, Inci inci) {
@@ -30,13 +34,15 @@ final class CompositionReader {
         this.inci = inci;
     }
 
-    List<Constituent> read() {
+    /** @param card key and name of the card that is read: it cannot stand in itself */
+    List<Constituent> read(Material card) {
         int rows = ConstituentRows.count(input.typed().values());
         for (int row = 0; row < rows; row++) {
             row(row);
         }
         judgeSum();
         judgeDoubles(rows);
+        judgeLoop(card);
         return List.copyOf(constituents);
     }
 
@@ -56,12 +62,42 @@ final class CompositionReader {
             }
             return;
         }
+        Optional<String> key = inside(name).or(() -> substance(row, name));
+        if (key.isPresent() && share.isPresent()) {
+            constituents.add(new Constituent(key.get(), share.get(), role));
+            rowOf.put(key.get(), row);
+        }
+    }
+
+    /** An INCI name goes before a card of the same name, unless the card is asked for. */
+    private Optional<String> inside(String name) {
+        return InnerCards.isMarked(name) || inci.named(name).isEmpty()
+                ? inci.cards().named(name).map(InnerCards::substance)
+                : Optional.empty();
+    }
+
+    private Optional<String> substance(int row, String name) {
+        if (InnerCards.isMarked(name)) {
+            return input.refuse(field(row, "name"), "No card on the shelf has this name, or more than one has it.");
+        }
         Optional<Substance> substance = inci.named(name).or(() -> new NewSubstance(input, inci, row).read(name));
         substance
                 .filter(known -> inci.substance(known.key()).isEmpty())
                 .ifPresent(known -> added.put(known.key(), known));
-        if (substance.isPresent() && share.isPresent()) {
-            constituents.add(new Constituent(substance.get().key(), share.get(), role));
+        return substance.map(Substance::key);
+    }
+
+    private void judgeLoop(Material card) {
+        Material asked = card.withComposition(constituents.toArray(new Constituent[0]));
+        List<String> chain = CardsInside.loop(asked, inci.book());
+        if (!chain.isEmpty()) {
+            String names = chain.stream()
+                    .map(key ->
+                            key.equals(card.key()) ? card.name() : inci.cards().name(key))
+                    .collect(Collectors.joining(" → "));
+            input.refuse(
+                    field(rowOf.getOrDefault(CardsInside.MARK + chain.get(1), 0), "name"),
+                    "A card cannot hold itself: " + names + ".");
         }
     }
 
@@ -117,7 +153,8 @@ final class CompositionReader {
         Set<String> seen = new HashSet<>();
         for (int row = 0; row < rows; row++) {
             String name = input.text(field(row, "name"));
-            String key = inci.named(name).map(Substance::key).orElse(Slug.of(name));
+            String key =
+                    inside(name).or(() -> inci.named(name).map(Substance::key)).orElse(Slug.of(name));
             if (!name.isEmpty() && !seen.add(key)) {
                 input.refuse(field(row, "name"), name + " stands here twice; put its shares together in one row.");
             }

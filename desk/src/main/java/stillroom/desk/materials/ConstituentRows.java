@@ -27,7 +27,7 @@ final class ConstituentRows {
 
         static Row of(Constituent part, Inci inci) {
             Map<String, String> typed = new HashMap<>();
-            typed.put("name", inci.name(part.substance()));
+            typed.put("name", inci.typed(part.substance()));
             typed.put("nominal", Words.percent(part.massFraction().nominal()));
             if (!part.massFraction().isExact()) {
                 typed.put("lower", Words.percent(part.massFraction().lower()));

@@ -14,6 +14,7 @@ import stillroom.desk.shell.Typed;
  * @param unknown for each row whether its name is not in the substance table
  * @param conflict one sentence where somebody saved in the meantime, else empty
  * @param inciNames to choose from
+ * @param cardNames cards that may stand in this one, as they are written in the form
  */
 public record EditPage(
         Frame frame,
@@ -25,6 +26,7 @@ public record EditPage(
         String conflict,
         Impact impact,
         List<String> inciNames,
+        List<String> cardNames,
         List<String> usualSources,
         String currency,
         Choices choices) {

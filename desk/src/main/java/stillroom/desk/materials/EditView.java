@@ -46,6 +46,7 @@ record EditView(Desk desk, Inci inci) {
                 conflict,
                 key.isEmpty() ? Impact.NONE : Impact.of(desk.ledger(), key),
                 inci.names(),
+                inci.cards().choices(key),
                 Fact.USUAL_SOURCES,
                 desk.ledger().settings().read().currency(),
                 CHOICES);
@@ -53,6 +54,9 @@ record EditView(Desk desk, Inci inci) {
 
     private boolean isUnknown(Typed typed, int row) {
         String name = typed.value(ConstituentRows.field(row, "name"));
-        return !name.isBlank() && inci.named(name).isEmpty();
+        return !name.isBlank()
+                && !InnerCards.isMarked(name)
+                && inci.named(name).isEmpty()
+                && inci.cards().named(name).isEmpty();
     }
 }

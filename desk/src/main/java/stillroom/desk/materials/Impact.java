@@ -1,13 +1,17 @@
 package stillroom.desk.materials;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Product;
+import stillroom.formulary.material.CardsInside;
 import stillroom.formulary.material.Lot;
+import stillroom.formulary.material.Material;
+import stillroom.formulary.material.MaterialBook;
 import stillroom.ledger.Ledger;
 import stillroom.ledger.batch.BatchRow;
 import stillroom.ledger.formula.VersionKey;
@@ -20,24 +24,30 @@ import stillroom.ledger.lot.StockedLot;
  * @param kept formula versions that go on meaning the card they were kept with
  * @param plans batches that are not released or rejected yet
  * @param lots lots on the shelf
+ * @param cards cards that hold this one, directly or through others
  */
-public record Impact(List<Touched> drafts, List<Touched> kept, List<BatchRow> plans, List<StockedLot> lots) {
+public record Impact(
+        List<Touched> drafts, List<Touched> kept, List<BatchRow> plans, List<StockedLot> lots, List<Material> cards) {
     public Impact {
         drafts = List.copyOf(drafts);
         kept = List.copyOf(kept);
         plans = List.copyOf(plans);
         lots = List.copyOf(lots);
+        cards = List.copyOf(cards);
     }
 
     /** A version of a product's formula. */
     public record Touched(Product product, int number) {}
 
-    static final Impact NONE = new Impact(List.of(), List.of(), List.of(), List.of());
+    static final Impact NONE = new Impact(List.of(), List.of(), List.of(), List.of(), List.of());
 
     static Impact of(Ledger ledger, String materialKey) {
         List<Touched> drafts = new ArrayList<>();
         List<Touched> kept = new ArrayList<>();
-        List<VersionKey> versions = ledger.products().withMaterial(materialKey);
+        MaterialBook book = ledger.materials().book();
+        Set<String> holding = CardsInside.holding(materialKey, book);
+        Set<VersionKey> versions = new LinkedHashSet<>(ledger.products().withMaterial(materialKey));
+        holding.forEach(outer -> versions.addAll(ledger.products().withMaterial(outer)));
         for (VersionKey key : versions) {
             Optional<Product> product = ledger.products().product(key.productId());
             Optional<FormulaVersion> version = ledger.products().version(key.productId(), key.number());
@@ -45,7 +55,11 @@ public record Impact(List<Touched> drafts, List<Touched> kept, List<BatchRow> pl
                 (version.get().kept() ? kept : drafts).add(new Touched(product.get(), key.number()));
             }
         }
-        return new Impact(drafts, kept, plans(ledger, Set.copyOf(versions)), lots(ledger, materialKey));
+        return new Impact(drafts, kept, plans(ledger, versions), lots(ledger, materialKey), cards(holding, book));
+    }
+
+    private static List<Material> cards(Set<String> keys, MaterialBook book) {
+        return keys.stream().flatMap(key -> book.material(key).stream()).toList();
     }
 
     private static List<BatchRow> plans(Ledger ledger, Set<VersionKey> versions) {
@@ -65,6 +79,6 @@ public record Impact(List<Touched> drafts, List<Touched> kept, List<BatchRow> pl
     }
 
     public boolean isNone() {
-        return drafts.isEmpty() && kept.isEmpty() && plans.isEmpty() && lots.isEmpty();
+        return drafts.isEmpty() && kept.isEmpty() && plans.isEmpty() && lots.isEmpty() && cards.isEmpty();
     }
 }

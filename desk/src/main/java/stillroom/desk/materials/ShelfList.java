@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -11,6 +12,7 @@ import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame.Section;
+import stillroom.formulary.judgement.pot.Opened;
 import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
@@ -83,7 +85,7 @@ final class ShelfList {
 
     /** All that is looked through for a card, in lower case. */
     private String text(Material card) {
-        Stream<String> constituents = card.composition().stream()
+        Stream<String> constituents = Opened.parts(Optional.of(card), inci.book()).stream()
                 .flatMap(part -> inci.substance(part.substance()).stream())
                 .flatMap(ShelfList::names);
         return Stream.of(Stream.of(card.name(), card.supplier()), card.functions().stream(), constituents)

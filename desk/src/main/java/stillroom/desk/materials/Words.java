@@ -1,6 +1,7 @@
 package stillroom.desk.materials;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import stillroom.desk.shell.Format;
 import stillroom.formulary.material.ChargeClass;
 import stillroom.formulary.material.Constituent;
@@ -51,6 +52,11 @@ public final class Words {
     /** A mass fraction as percent, as it may be typed again. */
     static String percent(double massFraction) {
         return trimmed(BigDecimal.valueOf(massFraction).movePointRight(2));
+    }
+
+    /** A mass fraction that was reckoned, as percent to six digits behind the point: beyond, it is noise. */
+    static String rounded(double massFraction) {
+        return trimmed(BigDecimal.valueOf(massFraction).movePointRight(2).setScale(6, RoundingMode.HALF_EVEN));
     }
 
     static String share(MassFraction fraction) {

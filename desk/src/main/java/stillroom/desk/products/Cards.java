@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import stillroom.formulary.material.CardsInside;
 import stillroom.formulary.material.Constituent;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
@@ -69,6 +70,9 @@ final class Cards {
     /** INCI name of what the material is bought for: its largest part that is not water; empty where it is not known. */
     private String mainInci(Material card) {
         List<Constituent> parts = largestFirst(card.composition());
+        if (parts.stream().anyMatch(part -> CardsInside.key(part.substance()).isPresent())) {
+            return ""; // A premix is bought for nothing; its parts have cards of their own.
+        }
         return parts.stream()
                 .filter(part -> !part.substance().equals(WATER))
                 .findFirst()

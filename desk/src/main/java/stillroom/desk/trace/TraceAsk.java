@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Input;
+import stillroom.formulary.judgement.pot.Opened;
+import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.rule.Rule;
 import stillroom.ledger.trace.TraceStart;
 import stillroom.ledger.trace.TraceStart.Kind;
@@ -88,10 +90,11 @@ record TraceAsk(String word, String about, Optional<TraceStart> start, List<Kind
 
     /** A row of law reaches what holds a substance that it names. */
     private static TraceAsk ofRule(Desk desk, String word, Optional<Rule> rule) {
+        MaterialBook book = desk.ledger().materials().book();
         List<String> materials = rule.map(Rule::substances).orElse(List.of()).isEmpty()
                 ? List.of()
-                : desk.ledger().materials().book().materials().stream()
-                        .filter(material -> material.composition().stream()
+                : book.materials().stream()
+                        .filter(material -> Opened.parts(Optional.of(material), book).stream()
                                 .anyMatch(
                                         part -> rule.orElseThrow().substances().contains(part.substance())))
                         .map(material -> material.key())

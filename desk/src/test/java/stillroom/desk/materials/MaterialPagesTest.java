@@ -288,4 +288,70 @@ class MaterialPagesTest {
         assertThat(answer.status()).isEqualTo(422);
         assertThat(answer.body()).contains("body-milk").contains("A certificate has a day");
     }
+
+    private void premix(String name, String... parts) {
+        Map<String, String> form = form(name);
+        form.put(ConstituentRows.COUNT, Integer.toString(parts.length / 2));
+        for (int i = 0; i < parts.length; i += 2) {
+            form.put("c" + i / 2 + "-name", parts[i]);
+            String[] share = parts[i + 1].split(" to ");
+            if (share.length == 1) {
+                form.put("c" + i / 2 + "-nominal", share[0]);
+            } else {
+                form.putAll(Map.of("c" + i / 2 + "-lower", share[0], "c" + i / 2 + "-upper", share[1]));
+            }
+        }
+        assertThat(desk.post("/materials/new", form).status()).isEqualTo(303);
+    }
+
+    /** 27 to 31 % of 38 to 42 % of 50 %: by hand 5.13, 5.8 and 6.51 %. */
+    @Test
+    void aCardHoldsCardsThatHoldCards() {
+        premix("Foam paste", "Sodium Laureth Sulfate", "27 to 31", "Aqua", "69 to 73");
+        premix("Inner mix", "Card: Foam paste", "38 to 42", "Aqua", "60");
+        premix("Outer mix", "card:inner  MIX", "50", "Glycerin", "50");
+
+        assertThat(card("outer-mix").composition().get(0).substance()).isEqualTo("material:inner-mix");
+        String body = desk.get("/materials/outer-mix").body();
+        assertThat(body)
+                .contains("href=\"/materials/inner-mix\"", "Down to substances")
+                .containsPattern("Sodium Laureth Sulfate</th><td[^>]*>5.13</td><td[^>]*>5.8</td><td[^>]*>6.51</td>")
+                .containsPattern("Glycerin</th><td[^>]*>50</td><td[^>]*>50</td><td[^>]*>50</td>");
+        assertThat(desk.get("/materials/outer-mix/edit").body()).contains("value=\"Card: Inner mix\"");
+        Map<String, String> unchanged = formOf("outer-mix");
+        assertThat(desk.post("/materials/outer-mix/edit", unchanged).status()).isEqualTo(303);
+        assertThat(card("outer-mix").composition().get(0).substance()).isEqualTo("material:inner-mix");
+        assertThat(desk.get("/materials/foam-paste/edit").body())
+                .contains("Cards that hold this one", "/materials/inner-mix\"", "/materials/outer-mix\"");
+        assertThat(desk.get("/materials?q=laureth&all=yes").body()).contains("/materials/outer-mix");
+    }
+
+    @Test
+    void aCardThatWouldHoldItselfIsRefusedByItsChain() {
+        premix("First", "Aqua", "50", "Glycerin", "50");
+        premix("Second", "Card: First", "50", "Aqua", "50");
+        premix("Third", "Card: Second", "50", "Aqua", "50");
+        Map<String, String> form = formOf("first");
+        form.putAll(Map.of("c1-name", "Card: Third"));
+        Answer answer = desk.post("/materials/first/edit", form);
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(answer.body())
+                .contains("A card cannot hold itself: First → Third → Second → First.", "value=\"Card: Third\"");
+        assertThat(card("first").revision()).isEqualTo(1);
+
+        form.put("c1-name", "Card: First");
+        assertThat(desk.post("/materials/first/edit", form).body())
+                .contains("A card cannot hold itself: First → First.");
+        form.put("c1-name", "Card: Nothing of this name");
+        assertThat(desk.post("/materials/first/edit", form).body()).contains("No card on the shelf has this name");
+    }
+
+    @Test
+    void anInciNameGoesBeforeACardOfTheSameName() {
+        premix("Glycerin", "Glycerin", "99.5", "Aqua", "0.5");
+        premix("With both", "Glycerin", "20", "Card: Glycerin", "30", "Aqua", "50");
+        assertThat(card("with-both").composition())
+                .extracting(part -> part.substance())
+                .containsExactly("glycerin", "material:glycerin", "water");
+    }
 }

@@ -3,6 +3,7 @@ package stillroom.formulary.judgement.pot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stillroom.formulary.evaluation.Composition;
 import stillroom.formulary.material.Constituent;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
@@ -19,6 +20,11 @@ public final class Opened {
         List<Constituent> parts = new ArrayList<>();
         card.ifPresent(known -> add(known, book, DEEPEST, parts));
         return parts;
+    }
+
+    /** The substances of a card in the book with their ranges, its premixes opened; what has no composition is named. */
+    public static Composition substances(String card, MaterialBook book) {
+        return Opening.open(card, book).composition();
     }
 
     private static void add(Material card, MaterialBook book, int deep, List<Constituent> parts) {

@@ -47,6 +47,14 @@ final class Opening {
         return new Opened(opening.composition(subject.waterLostFraction()), List.copyOf(opening.loops));
     }
 
+    /** One card taken apart, as if it were all that is in the pot. */
+    static Opened open(String card, MaterialBook book) {
+        Opening opening = new Opening(book);
+        Portion whole = new Portion(card, "", card, MassFraction.exactly(1));
+        opening.add(whole, card, whole.share(), Constituent.Role.INGREDIENT, new ArrayList<>());
+        return new Opened(opening.composition(0), List.copyOf(opening.loops));
+    }
+
     private void add(Portion portion, String card, MassFraction share, Constituent.Role role, List<String> chain) {
         if (chain.contains(card)) {
             loops.add(String.join(" → ", chain) + " → " + card);

@@ -119,8 +119,9 @@ final class FigureReading {
 
     private static Figure exact(String number, @org.jspecify.annotations.Nullable String unit, Optional<Mark> mark) {
         Optional<Numeral> numeral = Numeral.read(number, mark);
-        boolean named = unit != null && !unit.isBlank();
-        Optional<Unit> known = named ? UnitWords.of(unit) : Optional.empty();
+        String said = unit == null ? "" : unit;
+        boolean named = !said.isBlank();
+        Optional<Unit> known = named ? UnitWords.of(said) : Optional.empty();
         if (numeral.isEmpty() || (named && known.isEmpty())) {
             return Figure.of(Figure.Kind.UNREADABLE);
         }

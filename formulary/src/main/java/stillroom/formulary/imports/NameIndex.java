@@ -181,7 +181,7 @@ public final class NameIndex {
 
     /** Share of what the card is bought for, 0 to 1. */
     private double share(String key) {
-        return materials.get(key).composition().stream()
+        return Optional.ofNullable(materials.get(key)).map(Material::composition).orElse(List.of()).stream()
                 .filter(part -> part.role() == Constituent.Role.INGREDIENT
                         && !part.substance().equals(WATER))
                 .mapToDouble(part -> part.massFraction().nominal())

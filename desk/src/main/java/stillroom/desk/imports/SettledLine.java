@@ -15,6 +15,7 @@ import stillroom.formulary.imports.ReadLine;
  * @param card what its field of the card says; empty keeps the bare name
  * @param materialKey the card, where the field names one
  * @param newCard whether a card is to be made of the name
+ * @param others names of cards that may be meant instead
  * @param decidedAmount whether the amount is the maker's own
  * @param decidedCard whether the card is the maker's own choice
  */
@@ -30,7 +31,14 @@ public record SettledLine(
         boolean newCard,
         boolean decidedAmount,
         boolean decidedCard,
-        boolean leftOut) {
+        boolean leftOut,
+        List<String> others) {
+    private static final int OTHERS = 3;
+
+    public SettledLine {
+        others = List.copyOf(others);
+    }
+
     static SettledLine of(ReadLine line, int formula, Decisions decisions, CardNames cards) {
         String field = formula + "-" + line.row();
         Match match = cards.index().match(line.names(), line.cas());
@@ -53,7 +61,8 @@ public record SettledLine(
                 decisions.isTicked("new-" + field),
                 ownAmount,
                 decisions.of("card-" + field).isPresent(),
-                decisions.wereMade() && decisions.of("leave-" + field).isPresent());
+                decisions.wereMade() && decisions.of("leave-" + field).isPresent(),
+                match.others().stream().limit(OTHERS).map(cards::name).toList());
     }
 
     /** The name that the line has where it has no card. */

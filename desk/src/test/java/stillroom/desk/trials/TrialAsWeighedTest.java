@@ -61,7 +61,7 @@ class TrialAsWeighedTest {
                     .describedAs(
                             "the responses lie on a plane over what was poured, so the plane is found without error")
                     .contains("<th scope=\"row\">Water, purified</th><td class=\"number\">1000</td>")
-                    .contains("<th scope=\"row\">Glycerin, vegetable</th><td class=\"number\">3000</td>")
+                    .contains("99.5 %</th><td class=\"number\">3000</td>")
                     .contains("<td class=\"number\">7000</td>")
                     .contains("run " + poured.order() + ", as weighed");
             assertThat(results.split("\\(as planned\\)", -1))

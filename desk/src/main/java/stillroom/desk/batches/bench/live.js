@@ -2,6 +2,7 @@
 // What a line means is said by the balance's pattern and decided in one place, by the program.
 
 const readers = new Map();
+const PATIENCE = 1500;
 
 function say(box, words) {
   box.querySelector('[data-live-words]').textContent = words;
@@ -27,27 +28,45 @@ async function meaning(name, line) {
   return answer.ok ? answer.json() : {};
 }
 
-// Keeps the newest whole line; what has no line end yet is not read.
-async function listen(name, baud) {
-  const port = await navigator.serial.requestPort();
-  await port.open({ baudRate: baud });
-  const state = { line: '', rest: '' };
-  readers.set(name, state);
+// Keeps the newest whole line. What has no line end yet is not read, and neither is the first line: one may have come in
+// the middle of a longer number.
+async function follow(port, state) {
   const decoder = new TextDecoder('latin1');
   const reader = port.readable.getReader();
-  (async () => {
+  try {
     for (;;) {
       const { value, done } = await reader.read();
       if (done) {
-        readers.delete(name);
         return;
       }
       const parts = (state.rest + decoder.decode(value, { stream: true })).split(/[\r\n]+/);
       state.rest = parts.pop().slice(0, 400);
-      const whole = parts.filter((part) => part.trim());
+      const whole = parts.slice(state.begun ? 0 : 1).filter((part) => part.trim());
+      state.begun = state.begun || parts.length > 0;
       state.line = whole.length ? whole[whole.length - 1] : state.line;
     }
-  })().catch(() => readers.delete(name));
+  } finally {
+    reader.releaseLock();
+    await port.close();
+  }
+}
+
+async function listen(name, baud) {
+  const port = await navigator.serial.requestPort();
+  await port.open({ baudRate: baud });
+  const state = { line: '', rest: '', begun: false };
+  readers.set(name, state);
+  follow(port, state).catch(() => {}).then(() => readers.delete(name));
+}
+
+// A line that comes after the button was pressed: what stood before may be the weight of something else.
+async function fresh(name) {
+  const state = readers.get(name);
+  state.line = '';
+  for (let waited = 0; waited < PATIENCE && readers.has(name) && !state.line; waited += 50) {
+    await new Promise((done) => setTimeout(done, 50));
+  }
+  return { line: state.line, closed: !readers.has(name) };
 }
 
 async function read(box) {
@@ -60,9 +79,14 @@ async function read(box) {
   }
   if (!readers.has(name)) {
     await listen(name, Number(box.dataset.baud));
-    await new Promise((done) => setTimeout(done, 700));
   }
-  take(box, await meaning(name, readers.get(name).line));
+  say(box, 'Reading');
+  const { line, closed } = await fresh(name);
+  if (!line && closed) {
+    say(box, 'The line was closed. Type the weight.');
+    return;
+  }
+  take(box, line ? await meaning(name, line) : {});
 }
 
 export function offerLive() {

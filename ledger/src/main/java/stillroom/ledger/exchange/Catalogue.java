@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import stillroom.formulary.material.Constituent;
+import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.material.Substance;
@@ -20,6 +21,11 @@ public final class Catalogue {
 
     /** From this share on, what is missing to the whole is the moisture of a powder or the water of a hydrate. */
     private static final double NEARLY = 0.85;
+
+    /** A card under the substance's own key is its trade grade, from this share on. */
+    private static final double GRADE = 0.5;
+
+    private static final String WATER = "water";
 
     private final MaterialBook book;
     private final Map<String, Substance> byInci = new HashMap<>();
@@ -107,18 +113,39 @@ public final class Catalogue {
                 .toList();
     }
 
-    /** Whether a card is this substance but for a little water, as hydrates and moist powders are. */
+    /** Flower waters and leaf juices: their INCI name means the watery material, not what is dissolved in it. */
+    Optional<Material> waterNamed(Substance substance) {
+        return substance.key().equals(WATER)
+                ? Optional.empty()
+                : cardsWith(substance).stream()
+                        .filter(card -> card.family() == Family.WATER)
+                        .findFirst();
+    }
+
+    /** A blend that has an INCI name of its own, such as Glyceryl Stearate SE. */
+    Optional<Material> cardUnderInci(String named) {
+        return named.startsWith(FormulaFile.BY_INCI)
+                ? card(named.substring(FormulaFile.BY_INCI.length()))
+                : Optional.empty();
+    }
+
+    /** Whether a card is this substance but for a little water or kin, as hydrates, moist powders and trade grades are. */
     boolean isSoldNearlyPure(Substance substance) {
         return bringing.getOrDefault(substance.key(), List.of()).stream()
-                .anyMatch(card -> share(card, substance) >= NEARLY
-                        && others(card, substance) - waterBeside(card, substance) <= OTHERS);
+                .anyMatch(card -> isGrade(card, substance)
+                        || (share(card, substance) >= NEARLY
+                                && others(card, substance) - waterBeside(card, substance) <= OTHERS));
+    }
+
+    private static boolean isGrade(Material card, Substance substance) {
+        return card.key().equals(substance.key()) && share(card, substance) >= GRADE;
     }
 
     private static double waterBeside(Material card, Substance substance) {
-        return substance.key().equals("water")
+        return substance.key().equals(WATER)
                 ? 0
                 : card.composition().stream()
-                        .filter(part -> part.substance().equals("water"))
+                        .filter(part -> part.substance().equals(WATER))
                         .filter(part -> part.role() == Constituent.Role.INGREDIENT)
                         .mapToDouble(part -> part.massFraction().nominal())
                         .sum();

@@ -76,7 +76,9 @@ public final class Leading {
         boolean byKey = !named.startsWith(FormulaFile.BY_INCI) && !named.startsWith(FormulaFile.BY_CAS);
         Optional<Material> card =
                 byKey ? own.card(named).map(one -> kept(one.key())).or(() -> catalogue.card(named)) : Optional.empty();
-        return card.or(() -> substance(named).map(one -> of(one, lineId))).orElseGet(() -> unknown(named));
+        return card.or(() -> substance(named).map(one -> of(one, lineId)))
+                .or(() -> catalogue.cardUnderInci(named))
+                .orElseGet(() -> unknown(named));
     }
 
     private Material kept(String key) {
@@ -92,7 +94,9 @@ public final class Leading {
     }
 
     private Material of(Substance substance, String lineId) {
-        Optional<Material> pure = ownLed.pureCard(substance).or(() -> catalogue.pureCard(substance));
+        Optional<Material> pure = ownLed.pureCard(substance)
+                .or(() -> catalogue.pureCard(substance))
+                .or(() -> catalogue.waterNamed(substance));
         return pure.orElseGet(() -> {
             if (!catalogue.cardsWith(substance).isEmpty() && !catalogue.isSoldNearlyPure(substance)) {
                 takenAsPure
@@ -116,6 +120,9 @@ public final class Leading {
     private static Family shelf(Substance substance) {
         if (substance.is("preservative-annex-v")) {
             return Family.PRESERVATIVE;
+        }
+        if (substance.is("chelator")) {
+            return Family.CHELATOR;
         }
         return substance.is("colourant") ? Family.COLOURANT : Family.OTHER;
     }

@@ -52,6 +52,8 @@ class LeadingTest {
                 "{'inci':'Aqua/Water','percent':3} | water-purified",
                 "{'inci':'Sodium Benzoate','percent':3} | sodium-benzoate",
                 "{'inci':'Phenoxyethanol','percent':3} | phenoxyethanol",
+                "{'inci':'Aloe Barbadensis Leaf Juice','percent':3} | aloe-juice",
+                "{'inci':'Glyceryl Stearate SE','percent':3} | glyceryl-stearate-se",
                 "{'inci':'Sodium Laureth Sulfate','percent':3} | pure-sodium-laureth-sulfate"
             })
     void aNameLeadsToTheCard(String line, String key) {

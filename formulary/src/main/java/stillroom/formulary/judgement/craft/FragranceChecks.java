@@ -55,7 +55,10 @@ final class FragranceChecks {
     private static boolean isCompounded(Pot pot, Perfume perfume) {
         return perfume.card().composition().stream()
                 .flatMap(part -> pot.book().substance(part.substance()).stream())
-                .anyMatch(substance -> substance.is("fragrance"));
+                .anyMatch(substance -> substance.is("fragrance")
+                        && (substance.casNumbers().isEmpty()
+                                || substance.is("allergen-2003")
+                                || substance.is("allergen-2023")));
     }
 
     private static void judge(Pot pot, Perfume perfume, FragranceCertificate certificate, Consumer<Finding> report) {

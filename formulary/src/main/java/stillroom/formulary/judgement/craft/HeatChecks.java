@@ -21,7 +21,7 @@ final class HeatChecks {
     private static final double COOL_CELSIUS = 45;
 
     /** Up to this far above, a card's rounded figure decides little [degrees Celsius]. */
-    private static final double NEAR = 5;
+    private static final double NEAR = 10;
 
     private HeatChecks() {}
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import stillroom.formulary.evaluation.Figure;
 import stillroom.formulary.evaluation.Finding;
+import stillroom.formulary.judgement.pot.Item;
 import stillroom.formulary.judgement.pot.Opened;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.Share;
@@ -44,6 +45,9 @@ final class PreservationChecks {
             "hexamidine-diisethionate",
             "polyaminopropyl-biguanide");
 
+    /** Usual least level of such an agent where its card says nothing. */
+    private static final double LEVEL = 0.003;
+
     private PreservationChecks() {}
 
     static void present(Pot pot, Consumer<Finding> report) {
@@ -79,22 +83,26 @@ final class PreservationChecks {
     }
 
     /**
-     * A blend of at least two agents that stand in no legal list, sold to preserve and at its usual level: a way of its
-     * own that only a challenge test can confirm, but no oversight.
+     * At least two agents that stand in no legal list, each at its usual level: a way of its own that only a challenge
+     * test can confirm, but no oversight.
      */
     private static boolean isKeptByOthers(Pot pot) {
-        return pot.items(Family.PRESERVATIVE).stream()
-                .filter(item -> item.material()
-                        .flatMap(Material::usage)
-                        .map(usage ->
-                                item.portion().share().nominal() >= usage.low().massFraction())
-                        .orElse(false))
-                .anyMatch(item -> Opened.parts(item.material(), pot.book()).stream()
-                                .flatMap(part -> pot.book().substance(part.substance()).stream())
-                                .filter(substance -> substance.is("preservative-booster"))
-                                .distinct()
-                                .count()
-                        >= 2);
+        return pot.items().stream()
+                        .filter(PreservationChecks::isAtItsLevel)
+                        .flatMap(item -> Opened.parts(item.material(), pot.book()).stream())
+                        .flatMap(part -> pot.book().substance(part.substance()).stream())
+                        .filter(substance -> substance.is("preservative-booster"))
+                        .distinct()
+                        .count()
+                >= 2;
+    }
+
+    private static boolean isAtItsLevel(Item item) {
+        double share = item.portion().share().nominal();
+        return item.material()
+                .flatMap(Material::usage)
+                .map(usage -> share >= usage.low().massFraction())
+                .orElse(share >= LEVEL);
     }
 
     /** A cationic conditioner is on the list of preservatives too, but is not there to preserve. */

@@ -82,12 +82,33 @@ class LawConditionsTest {
         assertThat(sum.lines()).hasSize(3);
     }
 
+    /**
+     * Without a chain of parents nobody says how much acid is in one mole; the salt counts in full as long as that is
+     * within the limit, and beyond it the law cannot be judged.
+     */
+    @Test
+    void aSaltWithoutTheChainToItsAcidCannotBeJudged() {
+        book.pure("ammonium-benzoate", Family.PRESERVATIVE, 139.154, "preservative-annex-v");
+        Brief lotion = Brief.of(ProductType.FACE_CREAM);
+        Finding unknown = finding(judge(lotion, "water", "q.s.", "ammonium-benzoate", "0.55"), "eu-annex-v-1a");
+        assertThat(unknown.kind()).isEqualTo(Finding.Kind.CANNOT_JUDGE);
+        assertThat(unknown.says()).contains("counted as benzoic acid", "ammonium-benzoate holds is not known");
+        assertThat(Bench.finding(judge(lotion, "water", "q.s.", "ammonium-benzoate", "0.45"), "eu-annex-v-1a"))
+                .isEmpty();
+        Finding beside = finding(
+                judge(lotion, "water", "q.s.", "ammonium-benzoate", "0.1", "potassium-benzoate", "0.7"),
+                "eu-annex-v-1a");
+        assertThat(beside.kind())
+                .as("0.7 % × 122.123 ÷ 160.213 = 0.534 % by potassium benzoate alone")
+                .isEqualTo(Finding.Kind.BREACH);
+    }
+
     @Test
     void parabensHaveASingleAMixedAndAJointFigure() {
         String[] single = {"water", "q.s.", "methylparaben", "0.5"};
         assertThat(Bench.warnings(judge(Brief.of(ProductType.BODY_LOTION), single)))
                 .containsExactly("eu-annex-v-12");
-        book.pure("butylparaben", Family.PRESERVATIVE, 194.23, "preservative-annex-v", "paraben");
+        book.ester("butylparaben", 194.23, "4-hydroxybenzoic-acid", "preservative-annex-v", "paraben");
         assertThat(Bench.warnings(judge(
                         Brief.of(ProductType.BODY_LOTION),
                         "water",

@@ -3,6 +3,7 @@ package stillroom.formulary.judgement.law;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stillroom.formulary.judgement.pot.Expressed;
 import stillroom.formulary.judgement.pot.Pot;
 import stillroom.formulary.judgement.pot.Share;
 import stillroom.formulary.material.MassFraction;
@@ -16,11 +17,13 @@ import stillroom.formulary.rule.Limit;
  *
  * @param shares the substances counted
  * @param percentLow, percent, percentHigh what they make together, converted [% of the product]
- * @param uncertainOf substances counted in full because no molar mass is known
+ * @param uncertainOf substances counted in full because no molar mass or no chain of parents tells their content
  */
 record Counted(List<Share> shares, double percentLow, double percent, double percentHigh, List<String> uncertainOf) {
     /** An element of a mineral: only the row itself can say how much of it a substance holds. */
     private static final String ELEMENT = "element:";
+
+    private static final String ION = "ion:";
 
     static Counted of(List<Share> shares, Limit limit, MaterialBook book) {
         double low = 0;
@@ -51,7 +54,7 @@ record Counted(List<Share> shares, double percentLow, double percent, double per
                 book);
     }
 
-    /** Mass of what the row counts in 1 g of the substance; empty where no molar mass tells. */
+    /** Mass of what the row counts in 1 g of the substance; empty where no molar mass or no chain of parents tells. */
     static Optional<Double> factor(Share share, Limit limit, MaterialBook book) {
         String as = limit.expressedAs();
         if (as.isEmpty() || share.isNamedBy(List.of(as))) {
@@ -67,32 +70,20 @@ record Counted(List<Share> shares, double percentLow, double percent, double per
         if (own.isEmpty()) {
             return Optional.empty();
         }
-        double units = as.startsWith("ion:")
-                ? ions(share)
-                : share.substance()
-                        .map(substance -> units(substance, as, book, 4))
-                        .orElse(1.0);
-        return Optional.of(units * limit.expressedMolarMassGramsPerMol().orElseThrow() / own.get());
+        Optional<Double> units = as.startsWith(ION)
+                ? share.substance().flatMap(substance -> ions(substance, as.substring(ION.length())))
+                : share.substance().flatMap(substance -> Expressed.moles(substance, as, book));
+        return units.map(mol -> mol * limit.expressedMolarMassGramsPerMol().orElseThrow() / own.get());
     }
 
-    private static double ions(Share share) {
-        return share.substance()
-                .flatMap(Substance::parent)
-                .map(Parent::counterIonUnits)
-                .filter(units -> units > 0)
-                .orElse(1.0);
-    }
-
-    /** Moles of the counted substance in one mole, along the chain of parents; 1 where the chain does not lead there. */
-    private static double units(Substance substance, String as, MaterialBook book, int deep) {
-        if (substance.key().equals(as) || deep == 0 || substance.parent().isEmpty()) {
-            return 1;
-        }
-        Parent parent = substance.parent().get();
-        double further = book.substance(parent.substance())
-                .map(next -> units(next, as, book, deep - 1))
-                .orElse(1.0);
-        return parent.units() * further;
+    /** Moles of the ion in one mole of a salt of it. */
+    private static Optional<Double> ions(Substance substance, String ion) {
+        return substance
+                .parent()
+                .filter(parent -> parent.counterIon()
+                        .filter(known -> known.name().equalsIgnoreCase(ion))
+                        .isPresent())
+                .map(Parent::counterIonUnits);
     }
 
     List<String> lines() {

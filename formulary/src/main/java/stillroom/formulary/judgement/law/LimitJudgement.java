@@ -91,7 +91,7 @@ final class LimitJudgement {
                         + " %; the upper end of the range decides)";
         String reserve = counted.uncertainOf().isEmpty()
                 ? ""
-                : " " + Words.list(counted.uncertainOf()) + " is counted in full: its molar mass is not known.";
+                : " " + Words.list(counted.uncertainOf()) + " is counted in full: its content is not known.";
         return Words.list(Pot.names(counted.shares())) + " at " + range + expressed + "; "
                 + applying.rule().name() + " may be at most " + Words.figure(limit) + " %." + reserve;
     }

@@ -32,6 +32,11 @@ public final class Expressed {
                 : Optional.empty();
     }
 
+    /** Moles of the other in one mole; empty where no chain of parents leads to it. */
+    public static Optional<Double> moles(Substance substance, String other, MaterialBook book) {
+        return units(substance, other, book, LONGEST_CHAIN);
+    }
+
     /** Mass of the counter-ion in 1 g; empty where it brings none or has no molar mass. */
     public static Optional<Double> asIon(Substance substance) {
         return substance

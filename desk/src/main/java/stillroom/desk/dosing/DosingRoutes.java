@@ -12,8 +12,7 @@ import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Input;
 import stillroom.formulary.batch.BatchEvent;
 import stillroom.formulary.batch.LogEntry;
-import stillroom.formulary.constants.AcidConstants;
-import stillroom.formulary.constants.AcidConstantsFile;
+import stillroom.formulary.constants.PhConstants;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.quantity.Grams;
 
@@ -27,9 +26,9 @@ public final class DosingRoutes {
         this.desk = desk;
     }
 
-    /** The table of constants is read once, when it is first asked for. */
+    /** The tables of constants are read once, when they are first asked for. */
     private static final class Tables {
-        static final AcidConstants ACIDS = AcidConstantsFile.shipped();
+        static final PhConstants PH = PhConstants.shipped();
     }
 
     public static void add(RoutesConfig routes, Desk desk) {
@@ -41,7 +40,7 @@ public final class DosingRoutes {
 
     private void show(Context request) {
         BatchWork work = BatchWork.of(desk, request);
-        DosingView view = new DosingView(work, Input.ofQuery(request), Tables.ACIDS);
+        DosingView view = new DosingView(work, Input.ofQuery(request), Tables.PH);
         Frame frame = desk.frame(request, title(work), Section.BATCHES);
         desk.pages().show(request, TEMPLATE, view.page(frame, ""));
     }
@@ -49,7 +48,7 @@ public final class DosingRoutes {
     private void log(Context request) {
         BatchWork work = BatchWork.of(desk, request);
         Input input = Input.of(request);
-        DosingView view = new DosingView(work, input, Tables.ACIDS);
+        DosingView view = new DosingView(work, input, Tables.PH);
         ActReader reader = new ActReader(input, view.ask());
         LogPost.Outcome outcome = new LogPost(work, input).take(reader::event);
         if (outcome.entry().isEmpty()) {
@@ -80,7 +79,7 @@ public final class DosingRoutes {
     private void reserve(Context request) {
         BatchWork work = BatchWork.of(desk, request);
         Input input = Input.of(request);
-        DosingView view = new DosingView(work, input, Tables.ACIDS);
+        DosingView view = new DosingView(work, input, Tables.PH);
         Optional<FormulaVersion> made = new Reserving(work, view.session(), view.ask()).make(input);
         if (made.isEmpty()) {
             desk.pages().showAgain(request, TEMPLATE, view.page(desk.frame(title(work), Section.BATCHES), "reserve"));

@@ -20,7 +20,7 @@ import stillroom.desk.shell.Judgement;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.Problem;
 import stillroom.formulary.batch.Vessel;
-import stillroom.formulary.constants.AcidConstants;
+import stillroom.formulary.constants.PhConstants;
 import stillroom.formulary.dosing.InBulk;
 import stillroom.formulary.dosing.PhSession;
 import stillroom.formulary.dosing.PhTasks;
@@ -53,17 +53,17 @@ final class DosingView {
 
     private final BatchWork work;
     private final Input input;
-    private final AcidConstants acids;
+    private final PhConstants constants;
     private final MeterMarks meters;
     private final Shelf shelf;
     private final DosingAsk ask;
     private final PhSession session;
     private final DosingCards cards;
 
-    DosingView(BatchWork work, Input input, AcidConstants acids) {
+    DosingView(BatchWork work, Input input, PhConstants constants) {
         this.work = work;
         this.input = input;
-        this.acids = acids;
+        this.constants = constants;
         this.meters = PhTrends.meters(work);
         this.shelf = new Shelf(work);
         this.ask = new AskReader(work, input, shelf, meters).ask();
@@ -80,7 +80,7 @@ final class DosingView {
     }
 
     DosingPage page(Frame frame, String act) {
-        Optional<PhTasks> tasks = ask.wish().map(wish -> new PhTasks(session, wish, cards.book(), acids));
+        Optional<PhTasks> tasks = ask.wish().map(wish -> new PhTasks(session, wish, cards.book(), constants));
         Optional<DosingTask> task =
                 tasks.flatMap(one -> one.bulk().match(Optional::of, because -> Optional.<DosingTask>empty()));
         DoseView dose = new DoseView(work, session, ask, tasks, task);
@@ -110,7 +110,7 @@ final class DosingView {
                 dose.refusals(),
                 dose.inBand(),
                 dose.proposal(),
-                task.isPresent() ? new Overshooting(work, session, ask, shelf, acids).look() : Optional.empty(),
+                task.isPresent() ? new Overshooting(work, session, ask, shelf, constants).look() : Optional.empty(),
                 dose.chart(),
                 dose.dose().map(one -> new Consequences(work, session, ask, cards.book()).of(one)),
                 new EarlierBatches(work).rows(),

@@ -5,7 +5,7 @@ import java.util.Optional;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.dosing.DosingPage.Overshoot;
 import stillroom.desk.shell.Format;
-import stillroom.formulary.constants.AcidConstants;
+import stillroom.formulary.constants.PhConstants;
 import stillroom.formulary.dosing.Correctors;
 import stillroom.formulary.dosing.InBulk;
 import stillroom.formulary.dosing.PhSession;
@@ -17,7 +17,7 @@ import stillroom.science.dosing.Dosing;
 import stillroom.science.dosing.DosingAnswer;
 
 /** Too much was poured: what going back costs, and whether it may stay as it is. */
-record Overshooting(BatchWork work, PhSession session, DosingAsk ask, Shelf shelf, AcidConstants acids) {
+record Overshooting(BatchWork work, PhSession session, DosingAsk ask, Shelf shelf, PhConstants constants) {
 
     /** None where nothing was poured, or not too much. */
     Optional<Overshoot> look() {
@@ -34,7 +34,7 @@ record Overshooting(BatchWork work, PhSession session, DosingAsk ask, Shelf shel
     }
 
     private Optional<Boolean> lowers(String key) {
-        return new Correctors(work.book(), acids)
+        return new Correctors(work.book(), constants)
                 .of(key)
                 .match(known -> Optional.of(known.corrector().lowersPh()), because -> Optional.empty());
     }
@@ -61,7 +61,7 @@ record Overshooting(BatchWork work, PhSession session, DosingAsk ask, Shelf shel
                         session,
                         back.wish().orElseThrow(),
                         DosingCards.of(work, back).book(),
-                        acids)
+                        constants)
                 .bulk()
                 .match(
                         task -> Dosing.next(task)

@@ -2,7 +2,7 @@ package stillroom.formulary.dosing;
 
 import java.util.List;
 import java.util.Optional;
-import stillroom.formulary.constants.AcidConstants;
+import stillroom.formulary.constants.PhConstants;
 import stillroom.formulary.evaluation.Outcome;
 import stillroom.formulary.evaluation.Portion;
 import stillroom.formulary.evaluation.Subject;
@@ -25,11 +25,11 @@ public final class Correctors {
     private static final double LEAST_MOVE = 0.5;
 
     private final MaterialBook book;
-    private final AcidConstants acids;
+    private final PhConstants constants;
 
-    public Correctors(MaterialBook book, AcidConstants acids) {
+    public Correctors(MaterialBook book, PhConstants constants) {
         this.book = book;
-        this.acids = acids;
+        this.constants = constants;
     }
 
     /** A corrector with how sure its strength is, half range over nominal [-]. */
@@ -46,7 +46,7 @@ public final class Correctors {
             return Outcome.notKnown(
                     name + " has no strength: its card has no composition; enter how much acid or base it holds");
         }
-        WaterChemistry held = WaterChemistry.of(alone(materialKey), book, acids);
+        WaterChemistry held = WaterChemistry.of(alone(materialKey), book, constants);
         if (held.isInert() || !moves(held)) {
             return Outcome.notKnown(
                     name

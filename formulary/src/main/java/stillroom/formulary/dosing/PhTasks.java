@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import stillroom.formulary.batch.BatchEvent.TitrationBegun;
 import stillroom.formulary.batch.Logged;
-import stillroom.formulary.constants.AcidConstants;
+import stillroom.formulary.constants.PhConstants;
 import stillroom.formulary.evaluation.Outcome;
 import stillroom.formulary.judgement.pot.WaterChemistry;
 import stillroom.formulary.material.MaterialBook;
@@ -26,19 +26,21 @@ import stillroom.science.dosing.Vessel;
 public final class PhTasks {
     private static final double ROOM_CELSIUS = 25;
     private static final double LEAST_WATER = 0.03;
+    /** Readings of a sample: one before and two on the way. */
+    private static final int ENOUGH_TO_FIT = 3;
 
     private final PhSession session;
     private final PhWish wish;
     private final MaterialBook book;
-    private final AcidConstants acids;
+    private final PhConstants constants;
     private final Correctors correctors;
 
-    public PhTasks(PhSession session, PhWish wish, MaterialBook book, AcidConstants acids) {
+    public PhTasks(PhSession session, PhWish wish, MaterialBook book, PhConstants constants) {
         this.session = session;
         this.wish = wish;
         this.book = book;
-        this.acids = acids;
-        this.correctors = new Correctors(book, acids);
+        this.constants = constants;
+        this.correctors = new Correctors(book, constants);
     }
 
     /** The task of dosing the bulk, or what keeps it from being computed. */
@@ -165,11 +167,19 @@ public final class PhTasks {
         if (session.now().liquidGrams() <= 0) {
             return Outcome.notKnown("nothing is in " + session.vessel() + " yet");
         }
-        WaterChemistry held = WaterChemistry.of(session.now().liquidAlone(book), book, acids);
+        WaterChemistry held = WaterChemistry.of(session.now().liquidAlone(book), book, atHand());
         if (held.waterFraction() < LEAST_WATER) {
             return Outcome.notKnown("no pH: there is no water phase in " + session.vessel());
         }
         return Outcome.known(new KnownChemistry(held.components(), held.ions(), held.waterFraction(), celsius()));
+    }
+
+    /**
+     * Constants of what gathers are known as ranges only. A first estimate takes their middles, as the formula's pH does;
+     * once a sample is titrated, its curve tells more, and a buffer that is taken as known could not be fitted away.
+     */
+    private PhConstants atHand() {
+        return session.ofSample().size() < ENOUGH_TO_FIT ? constants : constants.dissolvedAlone();
     }
 
     private double celsius() {

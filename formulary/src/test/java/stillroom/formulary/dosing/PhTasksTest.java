@@ -17,8 +17,7 @@ import stillroom.formulary.batch.BatchRules;
 import stillroom.formulary.batch.BatchState;
 import stillroom.formulary.batch.BenchFacts;
 import stillroom.formulary.batch.LogEntry;
-import stillroom.formulary.constants.AcidConstants;
-import stillroom.formulary.constants.AcidConstantsFile;
+import stillroom.formulary.constants.PhConstants;
 import stillroom.formulary.evaluation.Outcome;
 import stillroom.formulary.formula.Amount;
 import stillroom.formulary.formula.Formula;
@@ -45,7 +44,7 @@ import stillroom.science.equilibrium.WaterModel;
 import stillroom.science.meter.Drift;
 
 class PhTasksTest {
-    private static final AcidConstants ACIDS = AcidConstantsFile.shipped();
+    private static final PhConstants CONSTANTS = PhConstants.shipped();
     private static final Instant START = Instant.parse("2026-11-25T09:00:00Z");
     private static final Bench BOOK = book();
 
@@ -99,7 +98,7 @@ class PhTasksTest {
 
     private PhTasks tasks(String corrector, double target) {
         PhWish wish = new PhWish(corrector, Optional.empty(), target, 0.2, Instrument.meter(0.02, 0.01));
-        return new PhTasks(PhSession.of(log, "kettle"), wish, BOOK, ACIDS);
+        return new PhTasks(PhSession.of(log, "kettle"), wish, BOOK, CONSTANTS);
     }
 
     private static <T> T known(Outcome<T> outcome) {

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import stillroom.formulary.constants.AcidConstants;
+import stillroom.formulary.constants.PhConstants;
 import stillroom.formulary.evaluation.Subject;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.science.equilibrium.Component;
@@ -13,15 +14,15 @@ import stillroom.science.equilibrium.StrongIon;
 /**
  * Acids, bases, strong ions and water of something made, per kilogram of it.
  *
- * <p>What gathers into micelles is left out with its counter-ion: as a monomer it would be wrong, and a titration shows
- * how it really buffers.
+ * <p>The same description as that of the pH to expect ({@link Acidity}), at the middle of all ranges. Soap is left out
+ * with its counter-ion: as a monomer it would be wrong.
  *
  * @param components weak acids and bases [mol/kg]
  * @param ions strong ions [mol/kg]
  * @param waterFraction water, brought by materials included, less what evaporated [-]
  * @param strengthSpread half the range of the largest acid or base over its nominal amount; 0 where it is exact [-]
  * @param unknown materials without a composition
- * @param leftOut names of what forms micelles
+ * @param leftOut names of soaps
  */
 public record WaterChemistry(
         List<Component> components,
@@ -38,17 +39,24 @@ public record WaterChemistry(
     }
 
     /** Opens a subject into what takes part in its pH. */
-    public static WaterChemistry of(Subject subject, MaterialBook book, AcidConstants acids) {
+    public static WaterChemistry of(Subject subject, MaterialBook book, PhConstants constants) {
         Opening.Opened opened = Opening.open(subject, book);
         List<Share> shares = opened.composition().shares().stream()
                 .map(share -> new Share(share, book.substance(share.substance())))
                 .toList();
+        List<Item> items = subject.portions().stream()
+                .map(portion -> new Item(portion, book.material(portion.materialKey())))
+                .toList();
+        AcidConstants acids = constants.acids();
         Dissolved all = Dissolved.of(shares, acids);
         Dissolved dissolved = new Dissolved(all.parts().stream()
                 .filter(part -> !part.acid().formsMicelles())
                 .toList());
         // Over a water fraction of 1 the amounts come out per kilogram of the whole.
         Solution perKilogram = dissolved.solution(1, acids, part -> part.share().nominal());
+        for (Gathered one : Gathered.of(items, shares, constants.gathered())) {
+            perKilogram = one.middle(perKilogram, 1);
+        }
         return new WaterChemistry(
                 perKilogram.components(),
                 perKilogram.ions(),

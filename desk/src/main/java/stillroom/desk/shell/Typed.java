@@ -32,6 +32,7 @@ public record Typed(Map<String, String> values, List<Problem> problems) {
         return problems.stream()
                 .filter(problem -> problem.field().equals(field))
                 .map(Problem::sentence)
+                .distinct()
                 .collect(Collectors.joining(" "));
     }
 

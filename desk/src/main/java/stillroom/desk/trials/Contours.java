@@ -2,6 +2,9 @@ package stillroom.desk.trials;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 
 /** Lines of equal height over a ternary plane, by straight pieces within small triangles, and the bands between them. */
@@ -60,11 +63,16 @@ final class Contours {
         return high > low ? (high - low) / BANDS : 1;
     }
 
+    /** One path per band. */
     List<ResultsPage.Cell> cells() {
-        return triangles.stream()
-                .map(corners ->
-                        new ResultsPage.Cell(spot(corners[0]) + " " + spot(corners[1]) + " " + spot(corners[2]), (int)
-                                Math.max(0, Math.min(BANDS - 1, (middle(corners) - low) / width()))))
+        Map<Integer, StringBuilder> paths = new TreeMap<>();
+        for (int[][] corners : triangles) {
+            int band = (int) Math.max(0, Math.min(BANDS - 1, (middle(corners) - low) / width()));
+            paths.computeIfAbsent(band, none -> new StringBuilder())
+                    .append("M" + spot(corners[0]) + "L" + spot(corners[1]) + "L" + spot(corners[2]) + "Z");
+        }
+        return paths.entrySet().stream()
+                .map(path -> new ResultsPage.Cell(path.getValue().toString(), path.getKey()))
                 .toList();
     }
 
@@ -90,7 +98,7 @@ final class Contours {
         return lines;
     }
 
-    private java.util.Optional<ResultsPage.Contour> line(double level) {
+    private Optional<ResultsPage.Contour> line(double level) {
         StringBuilder path = new StringBuilder();
         List<double[]> middles = new ArrayList<>();
         for (int[][] corners : triangles) {
@@ -104,10 +112,10 @@ final class Contours {
             }
         }
         if (middles.isEmpty()) {
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
         double[] label = middles.get(middles.size() / 2);
-        return java.util.Optional.of(new ResultsPage.Contour(
+        return Optional.of(new ResultsPage.Contour(
                 path.toString(),
                 Words.figure(level),
                 TernaryPlane.figure(TernaryPlane.x(label[0], label[1])),

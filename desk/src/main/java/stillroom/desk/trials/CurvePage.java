@@ -8,17 +8,29 @@ import stillroom.desk.shell.Typed;
 import stillroom.science.curve.Conditions.Geometry;
 
 /**
- * A curve of viscosity.
+ * A look at a curve of viscosity that is not kept yet.
  *
- * @param said sentences on what came of it
- * @param rows figures found
- * @param picture none before there is a fit
+ * @param products with which it can be kept
  */
-public record CurvePage(
-        Frame frame, Typed typed, List<String> said, List<ResultsPage.Row> rows, Optional<Picture> picture) {
+public record CurvePage(Frame frame, Typed typed, List<Choice> products, Shown shown) {
     public CurvePage {
-        said = List.copyOf(said);
-        rows = List.copyOf(rows);
+        products = List.copyOf(products);
+    }
+
+    /**
+     * What came of the readings.
+     *
+     * @param said in sentences
+     * @param rows figures found
+     * @param picture none before there is a fit
+     */
+    public record Shown(List<String> said, List<ResultsPage.Row> rows, Optional<Picture> picture) {
+        static final Shown NOTHING = new Shown(List.of(), List.of(), Optional.empty());
+
+        public Shown {
+            said = List.copyOf(said);
+            rows = List.copyOf(rows);
+        }
     }
 
     /**
@@ -37,11 +49,15 @@ public record CurvePage(
             String high,
             List<ResultsPage.Row> numbers) {}
 
-    public List<Choice> geometries() {
+    static List<Choice> geometryChoices() {
         return Choice.of(Geometry.class, CurvePage::words);
     }
 
-    private static String words(Geometry geometry) {
+    public List<Choice> geometries() {
+        return geometryChoices();
+    }
+
+    static String words(Geometry geometry) {
         return switch (geometry) {
             case CONE_AND_PLATE -> "cone and plate";
             case PARALLEL_PLATES -> "parallel plates";

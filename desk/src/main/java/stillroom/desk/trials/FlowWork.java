@@ -3,6 +3,7 @@ package stillroom.desk.trials;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Input;
 import stillroom.science.curve.Conditions.Geometry;
@@ -11,42 +12,42 @@ import stillroom.science.curve.FlowPoint;
 
 /** One look at a flow curve: readings in a defined geometry, models fitted and compared. */
 final class FlowWork {
+    static final String NOT_DEFINED =
+            "A disc spindle or a flow cup has no defined shear rate: its reading is an apparent viscosity at its speed, and no"
+                    + " flow model is fitted to it.";
+    static final String NOT_ALLOWED = "Shear rates and viscosities lie above 0.";
+
     private final Input input;
 
     FlowWork(Input input) {
         this.input = input;
     }
 
-    CurvePage page(Frame frame) {
+    CurvePage page(Frame frame, List<Choice> products) {
         Optional<Geometry> geometry = input.choice("geometry", "The geometry", Geometry.class);
         List<FlowPoint> points = points();
-        geometry.filter(one -> !one.definedShearRate())
-                .ifPresent(one -> input.refuse(
-                        "geometry",
-                        "A disc spindle or a flow cup has no defined shear rate: its reading is an apparent viscosity at its"
-                                + " speed, and no flow model is fitted to it."));
-        List<String> said = new ArrayList<>();
-        List<FlowCurve> fitted = input.isSound() ? FlowCurve.fit(points) : List.of();
-        if (input.has("readings") && input.isSound() && fitted.isEmpty()) {
-            said.add("Readings at four shear rates or more are needed.");
+        geometry.filter(one -> !one.definedShearRate()).ifPresent(one -> input.refuse("geometry", NOT_DEFINED));
+        CurvePage.Shown shown = input.has("readings") && input.isSound() ? shown(points) : CurvePage.Shown.NOTHING;
+        return new CurvePage(frame, input.typed(), products, shown);
+    }
+
+    /** What follows from readings that may be compared. */
+    static CurvePage.Shown shown(List<FlowPoint> points) {
+        List<FlowCurve> fitted = FlowCurve.fit(points);
+        if (fitted.isEmpty()) {
+            return new CurvePage.Shown(
+                    List.of("Readings at four shear rates or more are needed."), List.of(), Optional.empty());
         }
-        if (!fitted.isEmpty()) {
-            said.add("Best by AICc: " + words(fitted.get(0).model())
-                    + ". Differences in AICc under about 2 decide nothing (common practice, no source).");
-        }
-        return new CurvePage(
-                frame,
-                input.typed(),
-                said,
-                rows(fitted),
-                fitted.isEmpty() ? Optional.empty() : Optional.of(picture(fitted.get(0), points)));
+        String best = "Best by AICc: " + words(fitted.get(0).model())
+                + ". Differences in AICc under about 2 decide nothing (common practice, no source).";
+        return new CurvePage.Shown(List.of(best), rows(fitted), Optional.of(picture(fitted.get(0), points)));
     }
 
     private List<FlowPoint> points() {
         List<FlowPoint> points = new ArrayList<>();
         for (double[] pair : Readings.pairs(input, "readings")) {
             if (!(pair[0] > 0) || !(pair[1] > 0)) {
-                input.refuse("readings", "Shear rates and viscosities lie above 0.");
+                input.refuse("readings", NOT_ALLOWED);
             } else {
                 points.add(new FlowPoint(pair[0], pair[1]));
             }

@@ -86,8 +86,8 @@ public record ResultsPage(
     /** A line of equal height, with its height and where that stands. */
     public record Contour(String path, String level, String x, String y) {}
 
-    /** A small triangle; band 0..7. */
-    public record Cell(String points, int band) {}
+    /** All that lies in one band, 0..7. */
+    public record Cell(String path, int band) {}
 
     /** A run or the best mixture; what says which. */
     public record Mark(String x, String y, String what) {}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Input;
@@ -12,32 +13,41 @@ import stillroom.science.curve.SaltPoint;
 
 /** One look at a salt curve: readings and conditions read, the curve fitted, the page put together. */
 final class SaltWork {
+    static final String NOT_ALLOWED = "Doses lie between 0 and 70 %, viscosities above 0.";
+
     private final Input input;
 
     SaltWork(Input input) {
         this.input = input;
     }
 
-    CurvePage page(Frame frame) {
+    CurvePage page(Frame frame, List<Choice> products) {
         List<SaltPoint> points = points();
         double brought = input.number("brought", "The electrolyte that other materials bring", "0", "30")
                 .orElse(0.0);
         Optional<Double> wanted = input.number("wanted", "The wanted viscosity", "0.000001", "1000000000");
+        CurvePage.Shown shown =
+                input.has("readings") && input.isSound() ? shown(points, brought, wanted) : CurvePage.Shown.NOTHING;
+        return new CurvePage(frame, input.typed(), products, shown);
+    }
+
+    /** What follows from readings that may be compared. */
+    static CurvePage.Shown shown(List<SaltPoint> points, double brought, Optional<Double> wanted) {
         List<String> said = new ArrayList<>();
         List<ResultsPage.Row> rows = new ArrayList<>();
-        Optional<SaltCurve> curve = input.isSound() ? SaltCurve.fit(totals(points, brought)) : Optional.empty();
-        if (input.has("readings") && input.isSound() && curve.isEmpty()) {
+        Optional<SaltCurve> curve = SaltCurve.fit(totals(points, brought));
+        if (curve.isEmpty()) {
             said.add("Five readings at four different doses or more are needed, on both sides of the peak.");
         }
         curve.ifPresent(one -> tell(one, brought, wanted, said, rows));
-        return new CurvePage(frame, input.typed(), said, rows, curve.map(one -> picture(one, totals(points, brought))));
+        return new CurvePage.Shown(said, rows, curve.map(one -> picture(one, totals(points, brought))));
     }
 
     private List<SaltPoint> points() {
         List<SaltPoint> points = new ArrayList<>();
         for (double[] pair : Readings.pairs(input, "readings")) {
-            if (pair[0] < 0 || pair[0] > 70 || !(pair[1] > 0)) {
-                input.refuse("readings", "Doses lie between 0 and 70 %, viscosities above 0.");
+            if (!allowed(pair[0], pair[1])) {
+                input.refuse("readings", NOT_ALLOWED);
             } else {
                 points.add(new SaltPoint(pair[0], pair[1]));
             }
@@ -51,6 +61,10 @@ final class SaltWork {
                             + " age of the sample have to be named, one set for all of them.");
         }
         return points;
+    }
+
+    static boolean allowed(double dose, double viscosity) {
+        return dose >= 0 && dose <= 70 && viscosity > 0;
     }
 
     private static List<SaltPoint> totals(List<SaltPoint> points, double brought) {

@@ -62,7 +62,21 @@ public final class TrialRoutes {
                 .show(
                         request,
                         "trials/list.jte",
-                        new TrialListPage(desk.frame(request, "Trials", Section.PRODUCTS), rows, starts));
+                        new TrialListPage(desk.frame(request, "Trials", Section.PRODUCTS), rows, starts, curves(desk)));
+    }
+
+    private static List<TrialListPage.Curve> curves(Desk desk) {
+        return new KeptCurves(desk)
+                .all().stream()
+                        .map(curve -> new TrialListPage.Curve(
+                                curve.key(),
+                                curve.name(),
+                                desk.ledger()
+                                        .products()
+                                        .product(curve.product())
+                                        .map(Product::name)
+                                        .orElse("")))
+                        .toList();
     }
 
     private static Varied varied(Desk desk, Input input) {

@@ -48,7 +48,7 @@ class TrialPagesTest {
         assertThat(results.status()).isEqualTo(200);
         assertThat(results.body())
                 .contains("Standard error", "Worth another run here", "lack of fit", "predicted R²")
-                .contains("<polygon", "Numbers of the picture", "Numbers of the trace of Betaine");
+                .contains("class=\"contour\"", "Numbers of the picture", "Numbers of the trace of Betaine");
     }
 
     @Test

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import stillroom.formulary.evaluation.Figure;
 import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.judgement.pot.Item;
@@ -113,16 +114,22 @@ final class PreservationChecks {
                 && (!surfactant || pot.broughtBy(Family.PRESERVATIVE, share));
     }
 
-    /** How far a share goes towards its legal maximum; 1 where no maximum is recorded. */
+    /** How far a share goes towards a legal maximum: of its market, else of the European list, else of 0.5 %. */
     private static double ofLimit(Pot pot, Share share) {
-        return pot.rules().law(pot.brief().market()).stream()
-                .flatMap(law -> limits(law, share, pot))
-                .mapToDouble(percent -> share.nominal() * 100 / percent)
-                .max()
+        return Stream.of(pot.brief().market(), "EU")
+                .flatMap(market -> ofLimit(pot, share, market).stream())
+                .findFirst()
                 .orElse(share.nominal() * 100 / 0.5);
     }
 
-    private static java.util.stream.Stream<Double> limits(MarketLaw law, Share share, Pot pot) {
+    private static Optional<Double> ofLimit(Pot pot, Share share, String market) {
+        return pot.rules().law(market).stream()
+                .flatMap(law -> limits(law, share, pot))
+                .map(percent -> share.nominal() * 100 / percent)
+                .max(Double::compare);
+    }
+
+    private static Stream<Double> limits(MarketLaw law, Share share, Pot pot) {
         return law.naming(share.key()).stream()
                 .filter(rule -> rule.table().equals("annex-v") && rule.span().countsOn(pot.asOf()))
                 .filter(rule -> rule.kind() == Rule.Kind.LIMIT)

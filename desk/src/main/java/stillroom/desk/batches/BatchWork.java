@@ -15,10 +15,12 @@ import stillroom.formulary.batch.Holds;
 import stillroom.formulary.batch.LogEntry;
 import stillroom.formulary.batch.MadeBook;
 import stillroom.formulary.batch.NextActions;
+import stillroom.formulary.batch.PremixHolds;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.formula.Product;
+import stillroom.formulary.hygiene.HoldLimits;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.plan.Plan;
 import stillroom.formulary.plan.PlannedLine;
@@ -106,9 +108,20 @@ public record BatchWork(
                 .toList();
     }
 
-    /** How long each phase, the bulk and what was not yet preserved stood, by the workshop's limits. */
+    /** How long each phase, the bulk, its premixes and what was not yet preserved stood, by the workshop's limits. */
     public List<Hold> holds() {
-        return Holds.of(log, state, new ToolShed(desk).limits(), book, desk.now());
+        HoldLimits limits = new ToolShed(desk).limits();
+        return Stream.concat(
+                        Holds.of(log, state, limits, book, desk.now()).stream(),
+                        PremixHolds.of(state, new PremixShelf(desk).since(lots()), limits).stream())
+                .toList();
+    }
+
+    private List<String> lots() {
+        return state.pours().stream()
+                .flatMap(pour -> pour.event().lot().stream())
+                .distinct()
+                .toList();
     }
 
     public Who who() {

@@ -139,7 +139,10 @@ public final class LogPost {
                 lots,
                 work.book(),
                 work.desk().today(),
-                new ToolShed(work.desk()).standings());
+                new ToolShed(work.desk()).standings(),
+                lots.stream()
+                        .flatMap(lot -> new PremixShelf(work.desk()).standing(lot).stream())
+                        .toList());
     }
 
     /** Two tablets may weigh the same line: what the other wrote is shown before this is written as well. */

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogLine;
 import stillroom.desk.batches.LogWords;
@@ -190,9 +189,7 @@ public final class RecordSheet {
 
     private String overrun(Hold hold) {
         return hold.says() + ". "
-                + Optional.ofNullable(state.concerns().explained().get(hold.name()))
-                        .map(why -> "Reason: " + why)
-                        .orElse("No reason is given.");
+                + hold.reason(state).map(why -> "Reason: " + why).orElse("No reason is given.");
     }
 
     /** What stopped the batch, what was awaited and came, what was kept and checked, in the order of the log. */

@@ -68,7 +68,9 @@ public record ToolShed(Desk desk) {
     /** How clean it is, in one sentence. */
     public String says(Standing standing) {
         String last = standing.last()
-                .map(act -> act.agent().isBlank() ? "" : " with " + act.agent())
+                .map(act -> act.agent().isBlank()
+                        ? ""
+                        : (act.act() == Cleaning.Act.USED ? ", used for " : " with ") + act.agent())
                 .orElse("");
         String when = standing.last()
                 .map(act -> ", " + Format.moment(act.at(), desk.zone()) + last)

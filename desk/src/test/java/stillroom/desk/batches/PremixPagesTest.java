@@ -3,6 +3,7 @@ package stillroom.desk.batches;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -101,7 +102,7 @@ class PremixPagesTest {
                         "code",
                         "PMX-1",
                         "keeps",
-                        LotionBench.TODAY.toString(),
+                        LotionBench.TODAY.plusDays(30).toString(),
                         "by",
                         "Ada",
                         "requestId",
@@ -141,6 +142,14 @@ class PremixPagesTest {
         long made = Long.parseLong(batchOf(mist));
         bench.act(made, Map.of("act", "ready", "newVessel", "Pot", "clean", "washed", "phase", "a"));
         bench.weigh(made, "Pot", "w", used.line("w").orElseThrow().target().toString(), "W-1");
+        bench.close();
+        bench = LotionBench.later(folder, Duration.ofHours(90));
+        Answer late = bench.weigh(
+                made, "Pot", "g", used.line("g").orElseThrow().target().toString(), "PMX-1");
+        assertThat(late.status()).isEqualTo(422);
+        assertThat(late.body()).contains("PMX-1 (premix) stood 90 h, allowed are 72 h");
+        bench.close();
+        bench = LotionBench.later(folder, Duration.ZERO);
         assertThat(bench.weigh(
                                 made,
                                 "Pot",

@@ -88,4 +88,24 @@ final class VesselPagesTest {
         bench.desk().post("/workshop/vessels/limits", Map.of("phase", "5", "bulk", "50", "slurry", "2", "premix", "9"));
         assertThat(bench.desk().get("/workshop/vessels").body()).contains("value=\"50\"");
     }
+
+    @Test
+    void aSpatulaThatIsTakenIsDirtyAfterwardsAndADirtyOneAsksWhy() {
+        bench.desk().post("/workshop/vessels", Map.of("name", "Spatula 1", "kind", "tool", "hold", "8"));
+        bench.desk().post("/workshop/vessels/Spatula%201", Map.of("act", "SANITISED", "agent", "steam", "by", "Ana"));
+        Batch first = fresh("V-1");
+        assertThat(bench.desk()
+                        .get("/batches/" + first.id() + "/bench?do=ready")
+                        .body())
+                .contains("name=\"tool:Spatula 1\"");
+        assertThat(bench.act(first, "log", "ready", "newVessel", "Pot", "clean", "washed", "tool:Spatula 1", "on")
+                        .status())
+                .isEqualTo(303);
+        assertThat(bench.state(first).vessel("Pot").orElseThrow().clean()).contains("With Spatula 1: Sanitised");
+        assertThat(bench.desk().get("/workshop/vessels").body()).contains("used for batch V-1");
+        Batch next = fresh("V-2");
+        assertThat(bench.act(next, "log", "ready", "newVessel", "Pot 2", "clean", "washed", "tool:Spatula 1", "on")
+                        .body())
+                .contains("Spatula 1 is not sanitised (dirty).");
+    }
 }

@@ -15,17 +15,29 @@ import stillroom.formulary.plan.Balance;
  * @param book the cards of what may be poured
  * @param today the day on which lots are judged expired
  * @param vessels how clean the vessels are that the workshop has on its list
+ * @param premixes how long those lots stand that are premixes
  */
 public record BenchFacts(
-        List<Balance> balances, List<Lot> lots, MaterialBook book, LocalDate today, List<Standing> vessels) {
+        List<Balance> balances,
+        List<Lot> lots,
+        MaterialBook book,
+        LocalDate today,
+        List<Standing> vessels,
+        List<Hold> premixes) {
     public BenchFacts {
         balances = List.copyOf(balances);
         lots = List.copyOf(lots);
         vessels = List.copyOf(vessels);
+        premixes = List.copyOf(premixes);
     }
 
     public BenchFacts(List<Balance> balances, List<Lot> lots, MaterialBook book, LocalDate today) {
-        this(balances, lots, book, today, List.of());
+        this(balances, lots, book, today, List.of(), List.of());
+    }
+
+    public BenchFacts(
+            List<Balance> balances, List<Lot> lots, MaterialBook book, LocalDate today, List<Standing> vessels) {
+        this(balances, lots, book, today, vessels, List.of());
     }
 
     /** How clean a vessel is; none where it is not on the workshop's list. */
@@ -33,6 +45,11 @@ public record BenchFacts(
         return vessels.stream()
                 .filter(one -> one.tool().name().equalsIgnoreCase(vessel.strip()))
                 .findFirst();
+    }
+
+    /** How long a lot of premix stands; none where it is none. */
+    Optional<Hold> premix(String lot) {
+        return premixes.stream().filter(hold -> hold.vessel().equals(lot)).findFirst();
     }
 
     Optional<Balance> balance(String name) {

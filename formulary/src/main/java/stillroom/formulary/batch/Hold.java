@@ -2,6 +2,7 @@ package stillroom.formulary.batch;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Optional;
 import stillroom.formulary.hygiene.HoldKind;
 
 /**
@@ -22,6 +23,12 @@ public record Hold(String vessel, HoldKind kind, Instant from, Instant until, in
 
     public boolean over() {
         return Duration.between(from, until).compareTo(Duration.ofHours(limitHours)) > 0;
+    }
+
+    /** The reason that was given for an overrun: for the batch, or for a premix with its pour. */
+    public Optional<String> reason(BatchState state) {
+        return Optional.ofNullable(state.concerns().explained().get(name()))
+                .or(() -> kind == HoldKind.PREMIX ? PremixHolds.notes(state, vessel) : Optional.empty());
     }
 
     /** One sentence for an overrun. */

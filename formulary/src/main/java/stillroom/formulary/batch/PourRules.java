@@ -157,7 +157,9 @@ record PourRules(BatchState state, BenchFacts facts, VesselRules vessels) {
             return List.of(reasonAsked("Lot " + lot.code() + " expired on "
                     + lot.expires().map(Object::toString).orElse("")));
         }
-        return List.of();
+        return facts.premix(lot.code()).filter(Hold::over).stream()
+                .map(hold -> reasonAsked(hold.says()))
+                .toList();
     }
 
     private static Problem reasonAsked(String fact) {

@@ -142,7 +142,7 @@ public record ReleaseGate(String name, boolean met, String says) {
     /** Overruns whose reason nobody gave. */
     private static List<String> unexplained(BatchState state, List<Hold> holds) {
         return holds.stream()
-                .filter(hold -> hold.over() && !state.concerns().explained().containsKey(hold.name()))
+                .filter(hold -> hold.over() && hold.reason(state).isEmpty())
                 .map(Hold::says)
                 .toList();
     }

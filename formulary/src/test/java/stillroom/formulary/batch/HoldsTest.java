@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stillroom.formulary.hygiene.HoldKind;
@@ -115,5 +116,36 @@ final class HoldsTest {
                 .filter(one -> one.name().equals(name))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    @Test
+    void aPremixThatStoodTooLongHoldsTheReleaseUnlessItsPourSaysWhy() {
+        at(1, premix("PMX-1", ""));
+        at(2, premix("PMX-2", "looked at and tested"));
+        BatchState state = BatchState.of(log);
+        Instant early = START.minus(Duration.ofHours(72));
+        List<Hold> holds = PremixHolds.of(state, Map.of("PMX-1", early, "PMX-2", early, "PMX-3", early), LIMITS);
+        assertThat(holds)
+                .extracting(Hold::says)
+                .containsExactly(
+                        "PMX-1 (premix) stood 73 h, allowed are 72 h", "PMX-2 (premix) stood 74 h, allowed are 72 h");
+        assertThat(holds).allMatch(Hold::over);
+        assertThat(holds.get(0).reason(state)).isEmpty();
+        assertThat(holds.get(1).reason(state)).contains("looked at and tested");
+        List<Hold> intime = PremixHolds.of(state, Map.of("PMX-1", early.plus(Duration.ofHours(1))), LIMITS);
+        assertThat(intime).singleElement().matches(hold -> !hold.over());
+    }
+
+    private static BatchEvent premix(String lot, String note) {
+        return new BatchEvent.Poured(
+                "Kettle",
+                Optional.empty(),
+                "water-purified",
+                Optional.of(lot),
+                Grams.of("10"),
+                BatchEvent.Purpose.LINE,
+                "scale",
+                "",
+                note);
     }
 }

@@ -39,7 +39,8 @@ class FirstEstimateTest {
     private static final MaterialBook LIBRARY = StarterLibrary.load();
     private static final String SARCOSINATE = "sodium-lauroyl-sarcosinate-30 20 citric-acid 0.6";
     private static final String CARBOMER = "carbomer 0.5 sodium-hydroxide-10 2.1 potassium-sorbate 0.2";
-    private static final String BETAINE = "cocamidopropyl-betaine-30 15 sodium-benzoate 0.5 citric-acid 0.4 sodium-chloride 1";
+    private static final String BETAINE =
+            "cocamidopropyl-betaine-30 15 sodium-benzoate 0.5 citric-acid 0.4 sodium-chloride 1";
 
     private final List<LogEntry> log = new ArrayList<>();
 

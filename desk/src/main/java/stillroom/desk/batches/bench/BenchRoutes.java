@@ -41,6 +41,9 @@ public final class BenchRoutes {
         LogPost.Outcome outcome = new LogPost(work, input).take(() -> new ActReader(work, input).event());
         if (outcome.entry().isPresent()) {
             timers.forget();
+            if (outcome.entry().get().event() instanceof VesselReady) {
+                new Readying(work, input).markUsed();
+            }
             request.redirect(after(work, input, outcome.entry().get()), HttpStatus.SEE_OTHER);
             return;
         }

@@ -6,9 +6,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import stillroom.desk.batches.BatchWork;
+import stillroom.desk.batches.PremixShelf;
 import stillroom.desk.batches.bench.Panel.LotChoice;
 import stillroom.desk.shell.Format;
 import stillroom.formulary.batch.BatchEvent.Poured;
+import stillroom.formulary.batch.Hold;
 import stillroom.formulary.batch.Logged;
 import stillroom.formulary.material.Lot;
 import stillroom.ledger.lot.StockedLot;
@@ -78,6 +80,13 @@ final class Lots {
         if (lot.state() == Lot.State.QUARANTINE) {
             return "in quarantine";
         }
-        return lot.expiredOn(today) ? "expired" : "";
+        if (lot.expiredOn(today)) {
+            return "expired";
+        }
+        return new PremixShelf(work.desk())
+                .standing(lot)
+                .filter(Hold::over)
+                .map(hold -> "premix, stood " + hold.hours() + " h of " + hold.limitHours() + " h")
+                .orElse("");
     }
 }

@@ -6,6 +6,9 @@ import stillroom.desk.shell.Choice;
 
 /** The one thing that fills the bench screen. */
 public sealed interface Panel {
+    /** Name of the field of a tool that is taken, before the name of the tool. */
+    String TOOL = "tool:";
+
     /** What it is, as a heading. */
     String title();
 
@@ -238,6 +241,7 @@ public sealed interface Panel {
      *
      * @param phaseId the phase that has no vessel yet, empty for none
      * @param listed vessels of the workshop's list
+     * @param tools spatulas, stirrers and the like of that list
      * @param inUse vessels that it could go into
      * @param needs how much is to go in, one sentence
      */
@@ -246,6 +250,7 @@ public sealed interface Panel {
             String proposedName,
             List<PhaseTick> phases,
             List<Listed> listed,
+            List<Listed> tools,
             String phaseId,
             List<String> inUse,
             String needs)
@@ -254,6 +259,7 @@ public sealed interface Panel {
             inUse = List.copyOf(inUse);
             phases = List.copyOf(phases);
             listed = List.copyOf(listed);
+            tools = List.copyOf(tools);
         }
     }
 

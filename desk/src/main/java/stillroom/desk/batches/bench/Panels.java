@@ -97,6 +97,7 @@ final class Panels {
                 "Vessel " + (work.state().vessels().size() + 1),
                 phases,
                 listed(),
+                tools(),
                 phaseId,
                 phaseId.isEmpty()
                         ? List.of()
@@ -110,6 +111,14 @@ final class Panels {
         return shed.standings().stream()
                 .filter(standing -> standing.tool().vessel()
                         && work.state().vessel(standing.tool().name()).isEmpty())
+                .map(standing -> new Panel.Listed(standing.tool().name(), shed.says(standing)))
+                .toList();
+    }
+
+    private List<Panel.Listed> tools() {
+        ToolShed shed = new ToolShed(work.desk());
+        return shed.standings().stream()
+                .filter(standing -> !standing.tool().vessel())
                 .map(standing -> new Panel.Listed(standing.tool().name(), shed.says(standing)))
                 .toList();
     }

@@ -22,7 +22,7 @@ record Readying(BatchWork work, Input input) {
             known = Optional.of(tool);
         }
         Optional<Standing> standing = known.map(shed::standing);
-        String clean = clean(shed, standing);
+        String clean = clean(shed, standing) + tools(shed);
         return new BatchEvent.VesselReady(
                 name,
                 input.grams("tare", "The empty weight")
@@ -32,6 +32,39 @@ record Readying(BatchWork work, Input input) {
                 clean,
                 phases,
                 Optional.of(input.text("asItIs")).filter(why -> !why.isEmpty()));
+    }
+
+    /** The spatulas and stirrers that are taken, each with how clean it is; one that is not sanitised asks why. */
+    private String tools(ToolShed shed) {
+        StringBuilder said = new StringBuilder();
+        for (Tool tool : taken(shed)) {
+            Standing standing = shed.standing(tool);
+            if (!standing.sanitised() && input.text("asItIs").isEmpty()) {
+                input.refuse(
+                        Panel.TOOL + tool.name(),
+                        tool.name() + " is not sanitised (" + standing.state().words()
+                                + "). Sanitise it first, or say below why it is used as it is.");
+            }
+            said.append(" With ").append(tool.name()).append(": ").append(shed.says(standing));
+        }
+        return said.toString();
+    }
+
+    private List<Tool> taken(ToolShed shed) {
+        return shed.tools().list().stream()
+                .filter(tool -> !tool.vessel() && input.has(Panel.TOOL + tool.name()))
+                .toList();
+    }
+
+    /** What was taken is dirty from now on, until somebody cleans it. */
+    void markUsed() {
+        ToolShed shed = new ToolShed(work.desk());
+        taken(shed)
+                .forEach(tool -> shed.note(
+                        tool,
+                        input.text("by"),
+                        Cleaning.Act.USED,
+                        "batch " + work.batch().code()));
     }
 
     /** What the workshop knows stands before what is typed; where it knows nothing, something is typed. */

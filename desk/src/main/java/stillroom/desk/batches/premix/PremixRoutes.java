@@ -16,6 +16,7 @@ import stillroom.desk.batches.BatchHead;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogPost;
 import stillroom.desk.batches.Masses;
+import stillroom.desk.batches.PremixShelf;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame;
@@ -37,7 +38,6 @@ public final class PremixRoutes {
     private static final String PATH = "/batches/{id}/premix";
     private static final String TEMPLATE = "batches/premix/premix.jte";
     private static final Pattern CODE = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{0,39}");
-    private static final String PACK = "premix lot ";
     private static final MathContext SHOWN = new MathContext(4);
 
     private PremixRoutes() {}
@@ -131,7 +131,12 @@ public final class PremixRoutes {
             }
             LogPost.Outcome outcome = new LogPost(work, input)
                     .take(() -> Optional.of(new BatchEvent.Filled(
-                            vessel.name(), PACK + code, 1, mass, Optional.empty(), "on the shelf as a premix")));
+                            vessel.name(),
+                            PremixShelf.PACK + code,
+                            1,
+                            mass,
+                            Optional.empty(),
+                            "on the shelf as a premix")));
             if (outcome.entry().isEmpty() || !desk.ledger().lots().add(lot)) {
                 return false;
             }
@@ -150,8 +155,8 @@ public final class PremixRoutes {
         return work.state().fills().stream()
                 .map(Logged::event)
                 .map(BatchEvent.Filled::pack)
-                .filter(pack -> pack.startsWith(PACK))
-                .map(pack -> pack.substring(PACK.length()))
+                .filter(pack -> pack.startsWith(PremixShelf.PACK))
+                .map(pack -> pack.substring(PremixShelf.PACK.length()))
                 .findFirst();
     }
 

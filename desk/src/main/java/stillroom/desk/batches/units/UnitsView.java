@@ -66,7 +66,7 @@ final class UnitsView {
                         .map(hold -> new Overrun(
                                 hold.name(),
                                 hold.says() + ".",
-                                concerns.explained().getOrDefault(hold.name(), "")))
+                                hold.reason(work.state()).orElse("")))
                         .toList(),
                 work.state().isDecided(Decision.RELEASED),
                 work.state().decision().isEmpty(),

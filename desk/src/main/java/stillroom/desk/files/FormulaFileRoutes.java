@@ -41,12 +41,11 @@ public final class FormulaFileRoutes {
     /** A file is shown first; only its text, sent back with the yes, is stored. */
     private static void take(Desk desk, Context request) {
         String text = request.formParam("text");
-        UploadedFile file = text == null ? request.uploadedFile("file") : null;
-        if (text == null && (file == null || file.size() == 0)) {
+        byte[] bytes = text == null ? sent(request) : text.getBytes(StandardCharsets.UTF_8);
+        if (bytes.length == 0) {
             refuse(desk, request, List.of("Choose a file."));
             return;
         }
-        byte[] bytes = text == null ? bytes(file) : text.getBytes(StandardCharsets.UTF_8);
         FormulaIn read = FormulaIn.read(bytes, desk.ledger().materials().book(), Judgement.rules());
         if (read.ready().isEmpty()) {
             refuse(
@@ -91,7 +90,11 @@ public final class FormulaFileRoutes {
                 .toList();
     }
 
-    private static byte[] bytes(UploadedFile file) {
+    private static byte[] sent(Context request) {
+        UploadedFile file = request.uploadedFile("file");
+        if (file == null) {
+            return new byte[0];
+        }
         try (InputStream content = file.content()) {
             return content.readNBytes(LARGEST);
         } catch (IOException broken) {

@@ -13,6 +13,10 @@ import stillroom.formulary.formula.Product;
  *
  * @param query the wish as it stands in the address
  * @param searching it is not over; the page looks again by itself
+ * @param measures of which two make a curve
+ * @param constituents each of which may have a band of its own
+ * @param refusals better blends that the evaluation refused
+ * @param more blends within the bands that were not looked at
  * @param refused why it cannot be answered, empty where it can
  */
 public record AnewPage(
@@ -25,12 +29,16 @@ public record AnewPage(
         List<Choice> lines,
         List<Choice> shelf,
         List<Choice> aims,
+        List<Choice> measures,
+        List<Choice> constituents,
         boolean asked,
         boolean searching,
         long nodes,
         String refused,
         List<String> conflict,
         List<String> reliefs,
+        List<String> refusals,
+        boolean more,
         boolean stopped,
         List<Card> cards,
         Curve curve) {
@@ -41,6 +49,7 @@ public record AnewPage(
             String title,
             String cost,
             boolean proven,
+            List<String> passedOver,
             List<Row> changes,
             List<Compared> figures,
             List<String> givesUp,
@@ -57,9 +66,16 @@ public record AnewPage(
     /** A figure before and after. */
     public record Compared(String name, String before, String after) {}
 
-    /** Cost against change; without points there is none. */
-    public record Curve(List<Point> points, String line) {}
+    /**
+     * One goal against another; without points there is none.
+     *
+     * @param low, high ends of what is drawn to the right
+     */
+    public record Curve(
+            String title, String upwards, String right, List<Point> points, String line, String low, String high) {
+        static final Curve NONE = new Curve("", "", "", List.of(), "", "", "");
+    }
 
-    /** @param x, y places in a picture of 640 by 300 */
-    public record Point(String cost, String change, String x, String y, String with) {}
+    /** @param x, y places in a picture of 700 by 300 */
+    public record Point(String first, String second, String x, String y, String with, boolean proven) {}
 }

@@ -13,6 +13,7 @@ import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame.Section;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.reformulation.Answer;
+import stillroom.formulary.reformulation.Measure;
 import stillroom.formulary.reformulation.Result;
 
 /** Builds the page of a formula made anew. */
@@ -34,8 +35,14 @@ final class AnewView {
                 asked.input().typed(),
                 lines(subjected),
                 shelf(subjected, asked),
-                Arrays.stream(Asked.Aim.values())
+                Arrays.stream(Aim.values())
                         .map(aim -> new Choice(aim.name(), aim.words()))
+                        .toList(),
+                Arrays.stream(Measure.values())
+                        .map(each -> new Choice(each.name(), each.words()))
+                        .toList(),
+                subjected.constituents().entrySet().stream()
+                        .map(each -> new Choice(each.getValue(), each.getKey()))
                         .toList(),
                 searching.isPresent(),
                 searching.map(one -> !one.isOver()).orElse(false),
@@ -43,9 +50,20 @@ final class AnewView {
                 searching.map(Searching::refused).orElse(""),
                 result.map(Result::conflict).orElse(List.of()),
                 result.map(Result::reliefs).orElse(List.of()),
-                result.map(Result::stopped).orElse(false),
+                result.map(Result::refused).orElse(List.of()),
+                result.map(Result::more).orElse(false),
+                searching.map(one -> one.isOver() && one.isStopped()).orElse(false),
                 cards(searching.map(Searching::found).orElse(List.of())),
-                CurveView.of(searching.map(Searching::curve).orElse(List.of())));
+                curve(asked, searching));
+    }
+
+    private static AnewPage.Curve curve(Asked asked, Optional<Searching> searching) {
+        return asked.curve()
+                .flatMap(of -> searching
+                        .map(Searching::curve)
+                        .filter(points -> !points.isEmpty())
+                        .map(points -> CurveView.of(of, points)))
+                .orElse(AnewPage.Curve.NONE);
     }
 
     private static List<Choice> lines(Subjected subjected) {
@@ -63,6 +81,8 @@ final class AnewView {
         subjected.shelf(asked).onHand().keySet().forEach(key -> byName.put(subjected.name(key), key));
         List<Choice> choices = new ArrayList<>();
         choices.add(new Choice("", "Nothing"));
+        choices.add(new Choice(
+                Asked.EXPIRING, "What expires by " + Format.day(Asked.soon(subjected)) + ", of the shelves used here"));
         byName.forEach((name, key) -> choices.add(new Choice(key, name)));
         return choices;
     }
@@ -89,6 +109,7 @@ final class AnewView {
                 title(answer),
                 cost(answer),
                 answer.proven(),
+                answer.passedOver(),
                 rows,
                 answer.figures().stream().map(AnewView::compared).toList(),
                 answer.givesUp(),
@@ -145,7 +166,10 @@ final class AnewView {
             parts.add("without " + subjected.name(asked.without()));
         }
         if (!asked.useUp().isEmpty()) {
-            parts.add("using up " + subjected.name(asked.useUp()));
+            parts.add(
+                    asked.useUp().equals(Asked.EXPIRING)
+                            ? "using up what expires soon"
+                            : "using up " + subjected.name(asked.useUp()));
         }
         parts.add(asked.aim().words().toLowerCase(Locale.ROOT));
         return "Made anew from version " + subjected.version().number() + ": " + String.join(", ", parts) + ".";

@@ -2,6 +2,7 @@ package stillroom.desk.reformulation;
 
 import io.javalin.http.Context;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -10,10 +11,15 @@ import java.util.OptionalInt;
 import java.util.Set;
 import stillroom.desk.shell.Input;
 import stillroom.formulary.reformulation.Bands;
-import stillroom.formulary.reformulation.Goal;
+import stillroom.formulary.reformulation.Measure;
 import stillroom.formulary.reformulation.Wish;
 
-/** The wish as it stands in the address, so that an answer can be linked to and asked for again. */
+/**
+ * The wish as it stands in the address, so that an answer can be linked to and asked for again.
+ *
+ * @param useUp a material key, {@link #EXPIRING}, or empty
+ * @param curve of which two measures, where one is to be drawn
+ */
 record Asked(
         Input input,
         boolean any,
@@ -21,26 +27,20 @@ record Asked(
         String useUp,
         Aim aim,
         Optional<BigDecimal> batch,
-        Wish wish,
-        boolean curve) {
-    /** What is to be made best. */
-    enum Aim {
-        CHANGE("The least change", Goal.LEAST_CHANGE),
-        COST("The lowest cost", Goal.LOWEST_COST),
-        NATURAL("The most of natural origin", Goal.MOST_NATURAL),
-        FEW("The fewest ingredients", Goal.FEWEST),
-        MIX("A mix: half change, half cost", new Goal(0.5, 0.5, 0, 0));
+        Bands bands,
+        OptionalInt atMost,
+        Optional<CurveOf> curve) {
+    /** Use up whatever expires soon. */
+    static final String EXPIRING = "soon";
 
-        private final String words;
-        private final Goal goal;
+    static final String CONSTITUENT = "of-";
+    private static final int SOON_DAYS = 90;
+    private static final int ANSWERS = 3;
 
-        Aim(String words, Goal goal) {
-            this.words = words;
-            this.goal = goal;
-        }
-
+    /** The first is drawn upwards, the second to the right. */
+    record CurveOf(Measure first, Measure second) {
         String words() {
-            return words;
+            return first.words() + " against " + second.words().toLowerCase(java.util.Locale.ROOT);
         }
     }
 
@@ -48,41 +48,83 @@ record Asked(
         Map<String, String> form = new LinkedHashMap<>();
         request.queryParamMap().forEach((name, values) -> form.put(name, String.join("\n", values)));
         Input input = Input.of(form);
-        String without = input.text("without");
-        String useUp = input.text("use");
-        Aim aim = form.containsKey("aim")
-                ? input.choice("aim", "The goal", Aim.class).orElse(Aim.CHANGE)
-                : Aim.CHANGE;
-        Bands usual = Bands.USUAL;
-        double activeMatter = band(input, form, "active", "Active matter", usual.activeMatter());
-        double water = band(input, form, "water", "Water", usual.water());
-        double family = band(input, form, "family", "Each shelf", usual.family());
-        Optional<Double> cost =
-                form.containsKey("cost") ? input.number("cost", "The cost", "0", "100000") : Optional.empty();
+        Aim aim = input.has("aim") ? input.choice("aim", "The goal", Aim.class).orElse(Aim.CHANGE) : Aim.CHANGE;
         Optional<Integer> atMost =
-                form.containsKey("most") ? input.whole("most", "The number of ingredients", 1, 200) : Optional.empty();
+                input.has("most") ? input.whole("most", "The number of ingredients", 1, 200) : Optional.empty();
         Optional<BigDecimal> batch =
-                form.containsKey("batch") ? input.decimal("batch", "The batch", "1", "10000000") : Optional.empty();
-        Bands bands = new Bands(
-                activeMatter,
-                water,
-                Math.max(activeMatter, usual.charge()),
-                family,
-                usual.hlb(),
-                cost.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
-                OptionalDouble.empty(),
-                Map.of());
-        Wish wish = new Wish(
-                aim.goal,
-                bands,
-                without.isEmpty() ? Set.of() : Set.of(without),
-                useUp.isEmpty() ? Set.of() : Set.of(useUp),
+                input.has("batch") ? input.decimal("batch", "The batch", "1", "10000000") : Optional.empty();
+        aim.goal(input);
+        return new Asked(
+                input,
+                !form.isEmpty(),
+                input.text("without"),
+                input.text("use"),
+                aim,
+                batch,
+                bands(input, form),
                 atMost.map(OptionalInt::of).orElse(OptionalInt.empty()),
-                3);
-        return new Asked(input, !form.isEmpty(), without, useUp, aim, batch, wish, input.has("curve"));
+                input.has("curve") ? Optional.of(curve(input)) : Optional.empty());
     }
 
-    private static double band(Input input, Map<String, String> form, String field, String what, double usual) {
-        return form.containsKey(field) ? input.number(field, what, "0", "100").orElse(usual) : usual;
+    private static Bands bands(Input input, Map<String, String> form) {
+        Bands usual = Bands.USUAL;
+        double active = band(input, "active", "Active matter", usual.activeMatter());
+        return new Bands(
+                active,
+                band(input, "water", "Water", usual.water()),
+                band(input, "charge", "The charge", Math.max(active, usual.charge())),
+                band(input, "family", "Each shelf", usual.family()),
+                band(input, "hlb", "HLB", usual.hlb()),
+                bound(input, "cost", "The cost", "100000"),
+                bound(input, "natural", "Natural origin", "100"),
+                constituents(input, form));
+    }
+
+    /** Empty: left free. */
+    private static Map<String, Double> constituents(Input input, Map<String, String> form) {
+        Map<String, Double> constituents = new LinkedHashMap<>();
+        form.keySet().stream()
+                .filter(field -> field.startsWith(CONSTITUENT))
+                .forEach(field -> input.number(field, "The band", "0", "1000")
+                        .ifPresent(width -> constituents.put(field.substring(CONSTITUENT.length()), width)));
+        return constituents;
+    }
+
+    private static double band(Input input, String field, String what, double usual) {
+        return input.has(field) ? input.number(field, what, "0", "1000").orElse(usual) : usual;
+    }
+
+    private static OptionalDouble bound(Input input, String field, String what, String highest) {
+        Optional<Double> typed = input.has(field) ? input.number(field, what, "0", highest) : Optional.empty();
+        return typed.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    private static CurveOf curve(Input input) {
+        Measure first = measure(input, "first", Measure.COST);
+        Measure second = measure(input, "second", first == Measure.CHANGE ? Measure.COST : Measure.CHANGE);
+        if (first == second) {
+            input.refuse("second", "A curve needs two different goals.");
+        }
+        return new CurveOf(first, second);
+    }
+
+    private static Measure measure(Input input, String field, Measure usual) {
+        return input.has(field) ? input.choice(field, "The goal", Measure.class).orElse(usual) : usual;
+    }
+
+    Wish wish(Subjected subjected) {
+        return new Wish(
+                aim.goal(input),
+                bands,
+                without.isEmpty() ? Set.of() : Set.of(without),
+                useUp.isEmpty()
+                        ? Set.of()
+                        : useUp.equals(EXPIRING) ? subjected.expiringBy(soon(subjected)) : Set.of(useUp),
+                atMost,
+                ANSWERS);
+    }
+
+    static LocalDate soon(Subjected subjected) {
+        return subjected.desk().today().plusDays(SOON_DAYS);
     }
 }

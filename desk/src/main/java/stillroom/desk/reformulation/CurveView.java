@@ -3,12 +3,14 @@ package stillroom.desk.reformulation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import stillroom.desk.shell.Format;
 import stillroom.formulary.reformulation.Answer;
+import stillroom.formulary.reformulation.Measure;
 import stillroom.formulary.reformulation.TradeOff;
 
-/** Places the trade-off curve in its picture: change to the right, cost upwards. */
+/** Places the trade-off curve in its picture: the first goal upwards, the second to the right. */
 final class CurveView {
     private static final double LEFT = 60;
     private static final double WIDTH = 550;
@@ -17,22 +19,48 @@ final class CurveView {
 
     private CurveView() {}
 
-    static AnewPage.Curve of(List<TradeOff> curve) {
-        if (curve.isEmpty()) {
-            return new AnewPage.Curve(List.of(), "");
-        }
-        double lowCost = curve.stream().mapToDouble(TradeOff::cost).min().orElse(0);
-        double highCost = curve.stream().mapToDouble(TradeOff::cost).max().orElse(1);
-        double highChange = curve.stream().mapToDouble(TradeOff::change).max().orElse(1);
+    static AnewPage.Curve of(Asked.CurveOf of, List<TradeOff> curve) {
+        Span upwards = Span.of(curve, TradeOff::first);
+        Span right = Span.of(curve, TradeOff::second);
         List<AnewPage.Point> points = new ArrayList<>();
         for (TradeOff point : curve) {
-            double x = LEFT + WIDTH * (highChange > 0 ? point.change() / highChange : 0);
-            double y = TOP + HEIGHT * (highCost > lowCost ? (highCost - point.cost()) / (highCost - lowCost) : 0.5);
             points.add(new AnewPage.Point(
-                    Format.figure(point.cost(), 3), Format.figure(point.change(), 1), place(x), place(y), with(point)));
+                    figure(of.first(), point.first()),
+                    figure(of.second(), point.second()),
+                    place(LEFT + WIDTH * right.part(point.second())),
+                    place(TOP + HEIGHT * (1 - upwards.part(point.first()))),
+                    with(point),
+                    point.answer().proven()));
         }
         String line = points.stream().map(point -> point.x() + "," + point.y()).collect(Collectors.joining(" "));
-        return new AnewPage.Curve(points, line);
+        return new AnewPage.Curve(
+                of.words(),
+                of.first().unit(),
+                of.second().unit(),
+                points,
+                line,
+                figure(of.second(), right.low()),
+                figure(of.second(), right.high()));
+    }
+
+    private record Span(double low, double high) {
+        static Span of(List<TradeOff> curve, ToDoubleFunction<TradeOff> measure) {
+            return new Span(
+                    curve.stream().mapToDouble(measure).min().orElse(0),
+                    curve.stream().mapToDouble(measure).max().orElse(0));
+        }
+
+        double part(double value) {
+            return high > low ? (value - low) / (high - low) : 0.5;
+        }
+    }
+
+    private static String figure(Measure measure, double value) {
+        return switch (measure) {
+            case COST -> Format.figure(value, 3);
+            case COUNT -> Format.figure(value, 0);
+            case CHANGE, NATURAL -> Format.figure(value, 1);
+        };
     }
 
     private static String place(double value) {
@@ -41,7 +69,7 @@ final class CurveView {
 
     private static String with(TradeOff point) {
         String names = point.answer().changes().stream()
-                .filter(change -> change.before() == 0)
+                .filter(change -> change.before() == 0 && change.after() > 0)
                 .map(Answer.Change::name)
                 .collect(Collectors.joining(", "));
         return names.isEmpty() ? "the same materials" : names;

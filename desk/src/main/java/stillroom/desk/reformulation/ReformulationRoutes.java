@@ -6,9 +6,11 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import stillroom.desk.shell.Desk;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.reformulation.Answer;
+import stillroom.formulary.reformulation.TradeOff;
 
 /** A formula made anew. */
 public final class ReformulationRoutes {
@@ -24,7 +26,15 @@ public final class ReformulationRoutes {
         Searches searches = new Searches();
         routes.get(PATH, request -> show(desk, searches, request));
         routes.post(PATH + "/stop", request -> stop(desk, searches, request));
-        routes.post(PATH + "/take/{answer}", request -> take(desk, searches, request));
+        routes.post(PATH + "/take/{answer}", request -> take(desk, searches, request, Searching::found));
+        routes.post(
+                PATH + "/take-point/{answer}",
+                request -> take(
+                        desk,
+                        searches,
+                        request,
+                        searching ->
+                                searching.curve().stream().map(TradeOff::answer).toList()));
     }
 
     private static void show(Desk desk, Searches searches, Context request) {
@@ -47,7 +57,8 @@ public final class ReformulationRoutes {
     private static Searching search(Searches searches, Subjected subjected, Asked asked, Context request) {
         return searches.at(
                 address(subjected, request),
-                () -> Searching.begin(subjected.recast(), subjected.shelf(asked), asked.wish(), asked.curve()));
+                () -> Searching.begin(
+                        subjected.recast(), subjected.shelf(asked), asked.wish(subjected), asked.curve()));
     }
 
     /** The edit is part of it: a changed formula is another question; so is the day. */
@@ -63,13 +74,16 @@ public final class ReformulationRoutes {
         request.redirect(subjected.path() + "?" + request.queryString(), HttpStatus.SEE_OTHER);
     }
 
-    private static void take(Desk desk, Searches searches, Context request) {
+    private static void take(Desk desk, Searches searches, Context request, Function<Searching, List<Answer>> answers) {
         Subjected subjected = Subjected.of(desk, request);
         Asked asked = Asked.of(request);
+        if (!asked.input().isSound()) {
+            throw new NotFoundResponse("There is no such answer.");
+        }
         Searching searching = search(searches, subjected, asked, request);
         int number = (int) Desk.id(request, "answer");
-        searching.await(searching.found().size() >= number ? 0 : LONGEST_MILLISECONDS);
-        List<Answer> found = searching.found();
+        searching.await(answers.apply(searching).size() >= number ? 0 : LONGEST_MILLISECONDS);
+        List<Answer> found = answers.apply(searching);
         if (number < 1 || number > found.size()) {
             throw new NotFoundResponse("There is no such answer.");
         }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import stillroom.formulary.reformulation.Answer;
 import stillroom.formulary.reformulation.Recast;
@@ -13,6 +14,7 @@ import stillroom.formulary.reformulation.Result;
 import stillroom.formulary.reformulation.Shelf;
 import stillroom.formulary.reformulation.TradeOff;
 import stillroom.formulary.reformulation.Wish;
+import stillroom.science.blend.Patience;
 
 /** One search on a thread of its own: pages look at what it has so far, and may stop it. */
 final class Searching {
@@ -28,25 +30,36 @@ final class Searching {
     private volatile List<TradeOff> curve = List.of();
     private volatile String refused = "";
 
-    static Searching begin(Recast recast, Shelf shelf, Wish wish, boolean withCurve) {
+    /** What a search does: told when to stop, it tells what it finds. */
+    @FunctionalInterface
+    interface Work {
+        Result run(Patience patience, Consumer<Answer> found, Consumer<List<TradeOff>> curve);
+    }
+
+    static Searching begin(Recast recast, Shelf shelf, Wish wish, Optional<Asked.CurveOf> curve) {
+        return begin((patience, found, drawn) -> {
+            Reformulation work = new Reformulation(recast, shelf, patience);
+            Result solved = work.solve(wish, found);
+            curve.ifPresent(of -> work.curve(wish, of.first(), of.second(), CURVE_POINTS, drawn));
+            return solved;
+        });
+    }
+
+    static Searching begin(Work work) {
         Searching searching = new Searching();
-        Thread thread = new Thread(() -> searching.run(recast, shelf, wish, withCurve), "reformulation");
+        Thread thread = new Thread(() -> searching.run(work), "reformulation");
         thread.setDaemon(true);
         thread.start();
         return searching;
     }
 
-    private void run(Recast recast, Shelf shelf, Wish wish, boolean withCurve) {
+    private void run(Work work) {
         try {
-            Reformulation work = new Reformulation(recast, shelf, progress -> {
+            Patience patience = progress -> {
                 nodes++;
                 return stop || System.nanoTime() - begun > MOST_NANOSECONDS;
-            });
-            Result solved = work.solve(wish, this::add);
-            if (withCurve) {
-                curve = work.curve(wish, CURVE_POINTS);
-            }
-            result = solved;
+            };
+            result = work.run(patience, this::add, points -> curve = points);
         } catch (IllegalArgumentException why) {
             refused = String.valueOf(why.getMessage());
         } finally {
@@ -90,6 +103,11 @@ final class Searching {
     /** Why it cannot be answered; empty where it can. */
     String refused() {
         return refused;
+    }
+
+    /** Stopped by the maker or by the clock, whatever came of it. */
+    boolean isStopped() {
+        return stop || result().map(Result::stopped).orElse(false);
     }
 
     long nodes() {

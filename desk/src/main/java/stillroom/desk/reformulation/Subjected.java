@@ -2,17 +2,25 @@ package stillroom.desk.reformulation;
 
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Judgement;
 import stillroom.desk.shell.Prices;
+import stillroom.formulary.evaluation.Subject;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Product;
+import stillroom.formulary.judgement.Subjects;
 import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Lot;
+import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.quantity.Price;
 import stillroom.formulary.reformulation.Recast;
@@ -21,6 +29,7 @@ import stillroom.ledger.lot.StockedLot;
 
 /** The version that is to be made anew, with the shelf of today. */
 record Subjected(Desk desk, Product product, FormulaVersion version, MaterialBook book) {
+    private static final double LEAST_SHOWN = 1e-4;
     private static final double PLENTY_GRAMS = 1e9;
 
     static Subjected of(Desk desk, Context request) {
@@ -54,15 +63,8 @@ record Subjected(Desk desk, Product product, FormulaVersion version, MaterialBoo
     /** Sound lots, and what the formula holds already where amounts do not matter. */
     Shelf shelf(Asked asked) {
         Map<String, Double> onHand = new HashMap<>();
-        for (StockedLot stocked : desk.ledger().lots().all()) {
-            Lot lot = stocked.lot();
-            boolean sound =
-                    lot.state() == Lot.State.RELEASED && !lot.expiredOn(desk.today()) && !lot.retestDueOn(desk.today());
-            double grams = stocked.onHand().doubleValue();
-            if (sound && grams > 0) {
-                onHand.merge(lot.materialKey(), grams, Double::sum);
-            }
-        }
+        sound().forEach(stocked ->
+                onHand.merge(stocked.lot().materialKey(), stocked.onHand().doubleValue(), Double::sum));
         // Water comes from the tap or the still: no lot in the book does not mean that there is none.
         book.materials().stream()
                 .filter(card -> card.family() == Family.WATER)
@@ -70,6 +72,44 @@ record Subjected(Desk desk, Product product, FormulaVersion version, MaterialBoo
         OptionalDouble batch =
                 asked.batch().map(mass -> OptionalDouble.of(mass.doubleValue())).orElse(OptionalDouble.empty());
         return new Shelf(onHand, batch);
+    }
+
+    private List<StockedLot> sound() {
+        return desk.ledger().lots().all().stream()
+                .filter(stocked -> isSound(stocked.lot()) && stocked.onHand().doubleValue() > 0)
+                .toList();
+    }
+
+    private boolean isSound(Lot lot) {
+        return lot.state() == Lot.State.RELEASED && !lot.expiredOn(desk.today()) && !lot.retestDueOn(desk.today());
+    }
+
+    /** Materials of the shelves that this formula uses, of which a sound lot expires by a day. */
+    Set<String> expiringBy(LocalDate day) {
+        Set<Family> used = version.formula().lines().stream()
+                .flatMap(line -> book.material(line.materialKey()).stream())
+                .map(Material::family)
+                .collect(Collectors.toSet());
+        return sound().stream()
+                .map(StockedLot::lot)
+                .filter(lot -> lot.expires().map(end -> !end.isAfter(day)).orElse(false))
+                .map(Lot::materialKey)
+                .filter(key -> book.material(key)
+                        .map(card -> used.contains(card.family()))
+                        .orElse(false))
+                .collect(Collectors.toSet());
+    }
+
+    /** Substances of 0.01 % and more, water aside, which has its own band; by name. */
+    Map<String, String> constituents() {
+        Map<String, String> byName = new TreeMap<>();
+        Subject subject = Subjects.of(version.formula(), product.brief());
+        Judgement.of(desk, subject, book).composition().shares().stream()
+                .filter(share -> share.inThePot().nominal() >= LEAST_SHOWN
+                        && !share.substance().equals("water"))
+                .forEach(share -> book.substance(share.substance())
+                        .ifPresent(known -> byName.put(known.inciName(), share.substance())));
+        return byName;
     }
 
     String name(String materialKey) {

@@ -15,8 +15,13 @@ import stillroom.formulary.formula.Amount;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.judgement.Subjects;
 import stillroom.formulary.judgement.pot.Contents;
+import stillroom.formulary.judgement.pot.Pot;
+import stillroom.formulary.judgement.pot.PriceBook;
+import stillroom.formulary.judgement.surface.SurfaceWork;
 import stillroom.formulary.material.Family;
+import stillroom.formulary.material.MassFraction;
 import stillroom.formulary.material.Material;
+import stillroom.formulary.quantity.Interval;
 import stillroom.formulary.quantity.Price;
 
 /**
@@ -35,13 +40,17 @@ final class Candidates {
             Family.EMULSIFIER,
             Family.SOLVENT);
 
+    private static final Interval NEUTRAL = Interval.point(7);
+
     private final Recast recast;
     private final Shelf shelf;
     private final Wish wish;
+    private final Present present;
     private final Set<Family> open;
 
-    private Candidates(Recast recast, Shelf shelf, Wish wish) {
+    private Candidates(Recast recast, Present present, Shelf shelf, Wish wish) {
         this.recast = recast;
+        this.present = present;
         this.shelf = shelf;
         this.wish = wish;
         this.open = EnumSet.copyOf(FREE);
@@ -49,8 +58,8 @@ final class Candidates {
     }
 
     /** @throws IllegalArgumentException where a line has no card, as nothing can be said of it */
-    static List<Candidate> of(Recast recast, Shelf shelf, Wish wish) {
-        Candidates search = new Candidates(recast, shelf, wish);
+    static List<Candidate> of(Recast recast, Present present, Shelf shelf, Wish wish) {
+        Candidates search = new Candidates(recast, present, shelf, wish);
         List<Candidate> all = new ArrayList<>(search.lines());
         all.addAll(search.newcomers(all));
         return List.copyOf(all);
@@ -90,7 +99,15 @@ final class Candidates {
                         .toList();
     }
 
+    /** What would be unknown of the new formula although it is known of this one, and is to be kept, bars a newcomer. */
     private boolean serves(Candidate newcomer) {
+        boolean charged = newcomer.charge().isPresent() || present.charge().isEmpty();
+        boolean between = newcomer.hasHlb() || present.hlb().isEmpty();
+        boolean oils = newcomer.hasRequiredHlb() || present.requiredHlb().isEmpty();
+        return charged && between && oils && isCounted(newcomer);
+    }
+
+    private boolean isCounted(Candidate newcomer) {
         boolean priced = newcomer.costPer100g().isPresent() || !asksCost();
         boolean indexed = newcomer.card().naturalOriginIndex().isPresent() || !asksNatural();
         return priced && indexed;
@@ -107,7 +124,35 @@ final class Candidates {
     private Candidate candidate(Material card, Optional<Line> line, double now, boolean fixed) {
         OptionalDouble cost =
                 recast.prices().price(card.key()).map(Candidates::per100g).orElse(OptionalDouble.empty());
-        return new Candidate(card, line, now, fixed, Contents.of(card.key(), recast.brief(), recast.book()), cost);
+        return new Candidate(
+                card, line, now, fixed, Contents.of(card.key(), recast.brief(), recast.book()), cost, charge(card));
+    }
+
+    private OptionalDouble charge(Material card) {
+        Subject alone = new Subject(
+                recast.brief(),
+                List.of(new Portion("alone", "", card.key(), MassFraction.exactly(1))),
+                List.of(),
+                0,
+                // Spares the reckoning of a pH that is not asked for.
+                Optional.of(present.ph().orElse(NEUTRAL)));
+        Pot pot = Pot.open(
+                alone,
+                recast.book(),
+                PriceBook.ofCards(recast.book()),
+                recast.evaluator().rules(),
+                recast.asOf());
+        // What a soap below its pH still carries is anybody's guess: no newcomer is counted on for that.
+        if (present.ph().map(ph -> SurfaceWork.losesSoap(pot, ph)).orElse(false) && !isLine(card)) {
+            return OptionalDouble.empty();
+        }
+        return SurfaceWork.charge(pot, present.ph())
+                .match(known -> OptionalDouble.of(known.middle()), because -> OptionalDouble.empty());
+    }
+
+    private boolean isLine(Material card) {
+        return recast.formula().lines().stream()
+                .anyMatch(line -> line.materialKey().equals(card.key()));
     }
 
     private static OptionalDouble per100g(Price price) {

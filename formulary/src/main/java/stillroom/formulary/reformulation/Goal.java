@@ -6,12 +6,52 @@ package stillroom.formulary.reformulation;
  */
 public record Goal(double change, double cost, double natural, double count) {
     /** The other figures matter only where two formulas are equal in the first. */
-    private static final double TIE = 1e-4;
+    static final double TIE = 1e-4;
+
+    static final Goal NOTHING = new Goal(0, 0, 0, 0);
 
     public static final Goal LEAST_CHANGE = new Goal(1, 0, 0, 0.02);
     public static final Goal LOWEST_COST = new Goal(TIE, 1, 0, 0);
     public static final Goal MOST_NATURAL = new Goal(TIE, 0, 1, 0);
     public static final Goal FEWEST = new Goal(TIE, 0, 0, 1);
+
+    public Goal {
+        if (!(change >= 0 && cost >= 0 && natural >= 0 && count >= 0)) {
+            throw new IllegalArgumentException("The weight of a goal must be 0 or more.");
+        }
+    }
+
+    /** Weights in any proportion; equals are decided by the smaller change. */
+    public static Goal mix(double change, double cost, double natural, double count) {
+        double sum = change + cost + natural + count;
+        if (!(sum > 0)) {
+            throw new IllegalArgumentException("At least one weight of the mix must be above 0.");
+        }
+        return new Goal(Math.max(TIE, change / sum), cost / sum, natural / sum, count / sum);
+    }
+
+    Goal with(Measure measure, double weight) {
+        return switch (measure) {
+            case CHANGE -> new Goal(weight, cost, natural, count);
+            case COST -> new Goal(change, weight, natural, count);
+            case NATURAL -> new Goal(change, cost, weight, count);
+            case COUNT -> new Goal(change, cost, natural, weight);
+        };
+    }
+
+    double weight(Measure measure) {
+        return switch (measure) {
+            case CHANGE -> change;
+            case COST -> cost;
+            case NATURAL -> natural;
+            case COUNT -> count;
+        };
+    }
+
+    /** It counts for more than between equals. */
+    boolean weighs(Measure measure) {
+        return weight(measure) > TIE;
+    }
 
     boolean asksCost() {
         return cost > 0;

@@ -10,6 +10,7 @@ import stillroom.formulary.evaluation.Evaluation;
 import stillroom.formulary.evaluation.Figure;
 import stillroom.formulary.evaluation.Figures;
 import stillroom.formulary.evaluation.Finding;
+import stillroom.formulary.evaluation.Surface;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.judgement.Subjects;
 import stillroom.formulary.reformulation.Answer.Change;
@@ -51,11 +52,12 @@ final class Judging {
                 after,
                 objective,
                 proven,
+                List.of(),
                 changes(problem, rewriting.fractions()),
                 figures,
                 givesUp(figures, arisen),
                 arisen,
-                disagreements(problem, rewriting.fractions(), after.figures()),
+                disagreements(problem, rewriting.fractions(), after, surface(formula)),
                 prices);
     }
 
@@ -127,23 +129,56 @@ final class Judging {
         return words;
     }
 
+    private Surface surface(Formula formula) {
+        return recast.evaluator().surface(Subjects.of(formula, recast.brief()), recast.book(), recast.asOf());
+    }
+
     /** The sums by which the search went, against the figures of the evaluation. */
-    private static List<String> disagreements(Problem problem, List<Double> fractions, Figures figures) {
-        Map<String, Figure> named = named(figures);
+    private List<String> disagreements(
+            Problem problem, List<Double> fractions, Evaluation evaluation, Surface surface) {
+        Map<String, Double> judged = new LinkedHashMap<>();
+        named(evaluation.figures()).forEach((name, figure) -> judged.put(name, figure.value()));
+        evaluation
+                .composition()
+                .shares()
+                .forEach(share -> recast.book()
+                        .substance(share.substance())
+                        .ifPresent(known -> judged.putIfAbsent(
+                                known.inciName(), 100 * share.inThePot().nominal())));
+        // Charges are counted at a pH: where the new formula has another one, they are not the same question.
+        if (surface.ph().equals(problem.present().ph())) {
+            double net = surface.charges().isEmpty()
+                    ? 0
+                    : surface.netCharge().match(known -> known.middle(), because -> Double.NaN);
+            judged.put(Requirements.ANIONIC_CHARGE, -net);
+            judged.put(Requirements.CATIONIC_CHARGE, net);
+        }
         List<String> differ = new ArrayList<>();
         for (Requirement requirement : problem.requirements()) {
-            Figure figure = named.get(requirement.name());
+            double other = judged.getOrDefault(requirement.name(), absent(requirement));
             double searched = requirement.of(fractions);
-            double judged = figure == null ? 0 : figure.value();
-            boolean comparable = requirement.kind() == Requirement.Kind.FIGURE
-                    && (figure != null || requirement.name().endsWith(" active matter"));
-            if (comparable && Math.abs(searched - judged) > SAME) {
-                differ.add(requirement.name() + ": " + searched + " in the search, " + judged + " in the evaluation");
+            boolean comparable = requirement.kind() != Requirement.Kind.LAW
+                    && isJudged(requirement, judged)
+                    && !Double.isNaN(searched);
+            if (comparable && !(Math.abs(searched - other) <= SAME * Math.max(1, Math.abs(searched)))) {
+                differ.add(requirement.name() + ": " + searched + " in the search, " + other + " in the evaluation");
             }
         }
-        if (Math.abs(figures.totalPercent().value() - 100) > SAME) {
-            differ.add("the lines make " + figures.totalPercent().value() + " %");
+        if (Math.abs(evaluation.figures().totalPercent().value() - 100) > SAME) {
+            differ.add("the lines make " + evaluation.figures().totalPercent().value() + " %");
         }
         return differ;
+    }
+
+    /** A class of surfactants that is not there has no figure: that is 0; a mean of nothing is none. */
+    private static double absent(Requirement requirement) {
+        return requirement.mean().isPresent() ? Double.NaN : 0;
+    }
+
+    /** Shelves are sums of the search's own; a charge is compared at the same pH only. */
+    private static boolean isJudged(Requirement requirement, Map<String, Double> judged) {
+        return judged.containsKey(requirement.name())
+                || requirement.name().endsWith(" active matter")
+                || requirement.mean().isPresent();
     }
 }

@@ -15,7 +15,8 @@ import stillroom.science.blend.Limit;
 import stillroom.science.blend.UseLimit;
 
 /** A wish as a blending problem: candidates are its ingredients, requirements its limits, in the same order. */
-record Problem(List<Candidate> candidates, List<Requirement> requirements, Blend blend, double presentCost) {
+record Problem(
+        List<Candidate> candidates, List<Requirement> requirements, Blend blend, double presentCost, Present present) {
     /** Least dose of a newcomer whose card states no range of use. */
     private static final double LEAST_DOSE = 0.001;
     /** What using up is worth against all else. */
@@ -24,8 +25,9 @@ record Problem(List<Candidate> candidates, List<Requirement> requirements, Blend
     private static final double COUNT_SHARE = 0.05;
 
     static Problem of(Recast recast, Shelf shelf, Wish wish) {
-        List<Candidate> candidates = Candidates.of(recast, shelf, wish);
-        List<Requirement> requirements = Requirements.of(recast, wish.bands(), candidates);
+        Present present = Present.of(recast);
+        List<Candidate> candidates = Candidates.of(recast, present, shelf, wish);
+        List<Requirement> requirements = Requirements.of(recast, present, wish.bands(), candidates);
         double presentCost = candidates.stream()
                 .mapToDouble(one -> one.now() * one.costPer100g().orElse(0))
                 .sum();
@@ -41,7 +43,7 @@ record Problem(List<Candidate> candidates, List<Requirement> requirements, Blend
                         "At most " + most + " ingredients",
                         IntStream.range(0, candidates.size()).boxed().collect(Collectors.toSet()),
                         most)));
-        return new Problem(candidates, requirements, new Blend(ingredients, limits, uses), presentCost);
+        return new Problem(candidates, requirements, new Blend(ingredients, limits, uses), presentCost, present);
     }
 
     private static Ingredient ingredient(Candidate one, Shelf shelf, Wish wish, double presentCost) {
@@ -88,6 +90,6 @@ record Problem(List<Candidate> candidates, List<Requirement> requirements, Blend
     /** The same, with one set of materials not used all together again. */
     Problem not(Set<Integer> together) {
         UseLimit no = new UseLimit("another answer", together, together.size() - 1);
-        return new Problem(candidates, requirements, blend.and(no), presentCost);
+        return new Problem(candidates, requirements, blend.and(no), presentCost, present);
     }
 }

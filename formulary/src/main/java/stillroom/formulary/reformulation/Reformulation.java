@@ -6,7 +6,6 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import stillroom.formulary.evaluation.Finding;
 import stillroom.science.blend.BlendAnswer;
 import stillroom.science.blend.BlendSolver;
 import stillroom.science.blend.Mix;
@@ -40,32 +39,43 @@ public final class Reformulation {
         Problem problem = Problem.of(recast, shelf, wish);
         refuseUnknown(problem, wish);
         List<Answer> answers = new ArrayList<>();
+        List<String> refused = new ArrayList<>();
         boolean stopped = false;
-        for (int look = 0; look < MOST_LOOKED_AT && answers.size() < wish.answers(); look++) {
+        boolean more = true;
+        for (int look = 0; more && look < MOST_LOOKED_AT && answers.size() < wish.answers(); look++) {
             BlendAnswer solved = BlendSolver.solve(problem.blend(), patience);
             if (solved.mix().isEmpty()) {
                 if (look == 0 && solved instanceof BlendAnswer.Infeasible) {
                     return impossible(problem);
                 }
                 stopped |= solved instanceof BlendAnswer.Stopped;
+                more = false;
                 break;
             }
             Mix mix = solved.mix().get();
             boolean proven = solved instanceof BlendAnswer.Optimal;
             stopped |= !proven;
-            Answer answer = judging.answer(
-                    problem, mix, objective(solved), proven, new WordsOfConflict(problem).prices(mix, wish.goal()));
-            if (answer.arisen().stream().noneMatch(finding -> finding.kind() == Finding.Kind.BREACH)) {
-                answers.add(answer);
-                found.accept(answer);
-            }
+            Answer answer = judging.answer(problem, mix, objective(solved), proven, Prices.of(problem, wish, mix));
             Set<Integer> together = together(problem, mix);
-            if (together.isEmpty()) {
-                break;
+            if (answer.breaches().isEmpty()) {
+                answers.add(answer.after(refused));
+                found.accept(answers.get(answers.size() - 1));
+            } else {
+                refused.add(refusal(problem, together, answer));
             }
+            more = !together.isEmpty();
             problem = problem.not(together);
         }
-        return new Result(answers, List.of(), List.of(), stopped);
+        return new Result(answers, List.of(), List.of(), refused, more, stopped);
+    }
+
+    private static String refusal(Problem problem, Set<Integer> together, Answer answer) {
+        List<Candidate> candidates = problem.candidates();
+        return together.stream()
+                        .sorted()
+                        .map(j -> candidates.get(j).card().name())
+                        .collect(Collectors.joining(" and ", "With ", ": "))
+                + answer.breaches().get(0).says();
     }
 
     private static double objective(BlendAnswer solved) {
@@ -90,7 +100,7 @@ public final class Reformulation {
     private Result impossible(Problem problem) {
         var why = WhyNot.explain(problem.blend(), patience);
         WordsOfConflict words = new WordsOfConflict(problem);
-        return new Result(List.of(), words.conflict(why), words.reliefs(why), !why.smallest());
+        return new Result(List.of(), words.conflict(why), words.reliefs(why), List.of(), false, !why.smallest());
     }
 
     private static void refuseUnknown(Problem problem, Wish wish) {
@@ -120,11 +130,12 @@ public final class Reformulation {
     }
 
     /**
-     * Cost against change: the least change at several ceilings of the cost, from the lowest possible to that of the least change.
+     * One goal against another, from the best of the one to the best of the other.
      *
      * @param points two or more
+     * @param found told of the curve so far at each new point
      */
-    public List<TradeOff> curve(Wish wish, int points) {
-        return new Curve(this).of(wish, points);
+    public List<TradeOff> curve(Wish wish, Measure first, Measure second, int points, Consumer<List<TradeOff>> found) {
+        return new Curve(this, first, second).of(wish, points, found);
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import stillroom.formulary.evaluation.Portion;
 import stillroom.formulary.evaluation.Subject;
 import stillroom.formulary.judgement.law.LegalCeilings;
@@ -23,31 +24,40 @@ import stillroom.formulary.quantity.Interval;
 
 /** The bands of a wish, as sums over the candidates. */
 final class Requirements {
+    static final String COST = "Cost per 100 g";
+    static final String NATURAL = "Natural origin";
+    static final String HLB = "HLB of the emulsifiers";
+    static final String REQUIRED_HLB = "Required HLB of the oils";
+    static final String ANIONIC_CHARGE = "Anionic charge, net";
+    static final String CATIONIC_CHARGE = "Cationic charge, net";
+
     private static final double NONE = Double.NEGATIVE_INFINITY;
-    /** Counts so far off that a newcomer without a figure is not taken where HLB is kept. */
-    private static final double UNKNOWN_HLB = 200;
+    /** A net charge near 0 may move by so much whatever its band [mmol/kg]. */
+    private static final double LEAST_CHARGE_ROOM = 1;
 
     private final Recast recast;
+    private final Present present;
     private final Bands bands;
     private final List<Candidate> candidates;
     private final List<Double> now;
     private final List<Requirement> all = new ArrayList<>();
 
-    private Requirements(Recast recast, Bands bands, List<Candidate> candidates) {
+    private Requirements(Recast recast, Present present, Bands bands, List<Candidate> candidates) {
         this.recast = recast;
+        this.present = present;
         this.bands = bands;
         this.candidates = candidates;
         this.now = candidates.stream().map(Candidate::now).toList();
     }
 
-    static List<Requirement> of(Recast recast, Bands bands, List<Candidate> candidates) {
-        Requirements made = new Requirements(recast, bands, candidates);
+    static List<Requirement> of(Recast recast, Present present, Bands bands, List<Candidate> candidates) {
+        Requirements made = new Requirements(recast, present, bands, candidates);
         made.around("Water", "%", values(candidates, one -> 100 * sum(one, Share::isWater)), bands.water(), false);
         made.charge();
         made.activeMatter();
         made.families();
-        made.hlb("HLB of the emulsifiers", Emulsion::between, Substance::hlb, Emulsion::hlbOrWhy);
-        made.hlb("Required HLB of the oils", Emulsion::oils, Substance::requiredHlb, Emulsion::requiredHlbOrWhy);
+        present.hlb().ifPresent(at -> made.mean(HLB, at, Emulsion::between, Substance::hlb));
+        present.requiredHlb().ifPresent(at -> made.mean(REQUIRED_HLB, at, Requirements::all, Substance::requiredHlb));
         made.constituents();
         bands.cost().ifPresent(most -> made.all.add(made.cost(NONE, most)));
         bands.natural().ifPresent(least -> made.all.add(made.natural(least, Double.POSITIVE_INFINITY)));
@@ -85,25 +95,21 @@ final class Requirements {
         }
     }
 
-    /** Permanent charges only: what the pH makes of the others is for the evaluation to say. */
+    /** At the present pH, as the evaluation counts it. */
     private void charge() {
-        List<Double> values = values(
-                candidates,
-                one -> one.contents().stream()
-                        .mapToDouble(share -> 1000 * share.nominal() * charge(share))
-                        .sum());
-        double at = new Requirement("", "", values, NONE, Double.POSITIVE_INFINITY, Requirement.Kind.FIGURE).of(now);
+        double at = present.charge().orElse(0.0);
         if (at != 0) {
-            String name = at < 0 ? "Anionic charge, net" : "Cationic charge, net";
-            List<Double> positive =
-                    values.stream().map(value -> value * Math.signum(at) + 0.0).toList();
-            around(name, "mmol per kg", positive, bands.charge(), true);
+            double sign = Math.signum(at);
+            List<Double> values = values(candidates, one -> sign * one.charge().orElse(0) + 0.0);
+            double room = Math.max(LEAST_CHARGE_ROOM, Math.abs(at) * bands.charge() / 100);
+            all.add(new Requirement(
+                    at < 0 ? ANIONIC_CHARGE : CATIONIC_CHARGE,
+                    "mmol per kg",
+                    values,
+                    Math.abs(at) - room,
+                    Math.abs(at) + room,
+                    Requirement.Kind.FIGURE));
         }
-    }
-
-    private static double charge(Share share) {
-        double sign = share.hasCharge(ChargeClass.CATIONIC) ? 1 : share.hasCharge(ChargeClass.ANIONIC) ? -1 : 0;
-        return sign * share.substance().flatMap(Substance::chargeMolPerKilogram).orElse(0.0);
     }
 
     /** As supplied; surfactants are kept by their active matter, water by its own band. */
@@ -138,62 +144,41 @@ final class Requirements {
                         true));
     }
 
-    /** A mean is kept by a sum: (figure - lowest) times mass adds up to 0 or more. Only where it applies now. */
-    private void hlb(
-            String name,
-            Function<List<Share>, List<Share>> concerned,
-            Function<Substance, Optional<Interval>> figure,
-            Function<List<Share>, stillroom.formulary.evaluation.Outcome<stillroom.formulary.evaluation.Figure>>
-                    present) {
-        List<Share> shares = Pot.open(
-                        subject(now),
-                        recast.book(),
-                        recast.prices(),
-                        recast.evaluator().rules(),
-                        recast.asOf())
-                .shares();
-        present.apply(shares)
-                .match(
-                        known -> {
-                            mean(name + ", from below", concerned, figure, known.value() - bands.hlb(), 1);
-                            mean(name + ", from above", concerned, figure, known.value() + bands.hlb(), -1);
-                            return true;
-                        },
-                        because -> false);
+    private static List<Share> all(List<Share> shares) {
+        return shares;
     }
 
+    /** A mean is kept by two sums: (figure - lowest) times mass adds up to 0 or more, (highest - figure) likewise. */
     private void mean(
             String name,
-            Function<List<Share>, List<Share>> concerned,
-            Function<Substance, Optional<Interval>> figure,
-            double bound,
-            double sign) {
-        List<Double> values = values(
-                candidates,
-                one -> concerned.apply(one.contents()).stream()
-                        .mapToDouble(share -> sign
-                                * share.nominal()
-                                * share.substance()
-                                        .flatMap(figure)
-                                        .map(hlb -> hlb.middle() - bound)
-                                        .orElse(-sign * UNKNOWN_HLB))
-                        .sum());
-        all.add(new Requirement(name, "", values, 0, Double.POSITIVE_INFINITY, Requirement.Kind.MEAN));
+            double at,
+            UnaryOperator<List<Share>> concerned,
+            Function<Substance, Optional<Interval>> figure) {
+        List<Double> masses = new ArrayList<>();
+        List<Double> sums = new ArrayList<>();
+        for (Candidate one : candidates) {
+            double mass = 0;
+            double sum = 0;
+            for (Share share : concerned.apply(one.contents())) {
+                Optional<Interval> known = share.substance().flatMap(figure);
+                mass += known.isPresent() ? share.nominal() : 0;
+                sum += share.nominal() * known.map(Interval::middle).orElse(0.0);
+            }
+            masses.add(mass);
+            sums.add(sum);
+        }
+        all.add(Requirement.of(name, new Requirement.Mean(masses, sums, at - bands.hlb(), true)));
+        all.add(Requirement.of(name, new Requirement.Mean(masses, sums, at + bands.hlb(), false)));
     }
 
     Requirement cost(double min, double max) {
         return new Requirement(
-                "Cost per 100 g",
-                "",
-                values(candidates, one -> one.costPer100g().orElse(0)),
-                min,
-                max,
-                Requirement.Kind.FIGURE);
+                COST, "", values(candidates, one -> one.costPer100g().orElse(0)), min, max, Requirement.Kind.FIGURE);
     }
 
     Requirement natural(double min, double max) {
         return new Requirement(
-                "Natural origin",
+                NATURAL,
                 "%",
                 values(candidates, one -> 100 * one.card().naturalOriginIndex().orElse(0.0)),
                 min,

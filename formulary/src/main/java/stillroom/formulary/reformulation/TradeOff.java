@@ -3,7 +3,6 @@ package stillroom.formulary.reformulation;
 /**
  * One point of a trade-off curve.
  *
- * @param cost per 100 g
- * @param change sum of changes, half of which is put in and half taken out [% of the formula]
+ * @param first, second what the answer has of the two measures of the curve
  */
-public record TradeOff(Answer answer, double cost, double change) {}
+public record TradeOff(Answer answer, double first, double second) {}

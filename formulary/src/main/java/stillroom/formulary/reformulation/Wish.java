@@ -32,4 +32,8 @@ public record Wish(Goal goal, Bands bands, Set<String> without, Set<String> useU
     public Wish with(Goal other, int wanted) {
         return new Wish(other, bands, without, useUp, atMost, wanted);
     }
+
+    public Wish atMost(OptionalInt ingredients) {
+        return new Wish(goal, bands, without, useUp, ingredients, answers);
+    }
 }

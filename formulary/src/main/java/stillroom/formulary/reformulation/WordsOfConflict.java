@@ -2,11 +2,9 @@ package stillroom.formulary.reformulation;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import stillroom.science.blend.Explanation;
-import stillroom.science.blend.Mix;
 
-/** What stands against each other, and what it costs, in the maker's words. */
+/** What stands against each other, in the maker's words. */
 final class WordsOfConflict {
     private final Problem problem;
 
@@ -38,8 +36,9 @@ final class WordsOfConflict {
 
     private String bound(int of, boolean low, double bound) {
         Requirement requirement = problem.requirements().get(of);
-        if (requirement.kind() == Requirement.Kind.MEAN) {
-            return requirement.name() + ", stays in its band";
+        if (requirement.mean().isPresent()) {
+            Requirement.Mean mean = requirement.mean().get();
+            return requirement.name() + (mean.isLeast() ? " at least " : " at most ") + figure(mean.bound());
         }
         String unit = requirement.unit().isEmpty() ? "" : " " + requirement.unit();
         String law = requirement.kind() == Requirement.Kind.LAW ? " (law)" : "";
@@ -81,33 +80,10 @@ final class WordsOfConflict {
         };
     }
 
-    private static String lower(String words) {
-        return words.startsWith("pH") ? words : Character.toLowerCase(words.charAt(0)) + words.substring(1);
-    }
-
-    /** What moving a binding bound would save, for the goal of a low cost. */
-    List<String> prices(Mix mix, Goal goal) {
-        List<String> words = new ArrayList<>();
-        if (!goal.asksCost()) {
-            return words;
-        }
-        for (int i = 0; i < problem.requirements().size(); i++) {
-            Requirement requirement = problem.requirements().get(i);
-            double price = mix.prices().get(i) * problem.presentCost() / goal.cost() * 0.1;
-            boolean told = requirement.kind() != Requirement.Kind.MEAN
-                    && requirement.unit().equals("%")
-                    && Math.abs(price) >= 0.0005;
-            if (told) {
-                words.add(String.format(
-                        Locale.ROOT,
-                        "Each 0.1 %% more of %s %s %.3f per 100 g.",
-                        Character.toLowerCase(requirement.name().charAt(0))
-                                + requirement.name().substring(1),
-                        price > 0 ? "costs" : "saves",
-                        Math.abs(price)));
-            }
-        }
-        return words;
+    /** A name within a sentence; what begins with an abbreviation stays. */
+    static String lower(String words) {
+        boolean abbreviated = words.startsWith("pH") || words.length() > 1 && Character.isUpperCase(words.charAt(1));
+        return abbreviated ? words : Character.toLowerCase(words.charAt(0)) + words.substring(1);
     }
 
     private String ingredient(int of) {

@@ -21,6 +21,9 @@ final class DualSimplex {
 
     private static final double FEASIBLE = 1e-10;
     private static final double PIVOT = 1e-9;
+    /** A reduced cost below this, in parts of the largest cost, is 0. */
+    private static final double ROUNDING = 1e-12;
+
     private static final int REFRESH = 60;
 
     private final BoxedProgram program;
@@ -139,7 +142,10 @@ final class DualSimplex {
         return iterations;
     }
 
-    /** Inverse, reduced costs and values anew; each nonbasic variable to the bound that its reduced cost asks for. */
+    /**
+     * Inverse, reduced costs and values anew; each nonbasic variable to the bound that its reduced cost asks for. One that asks for
+     * none stays: moved by the rounding of a 0, it would undo what the pivots have mended, again and again.
+     */
     private void refresh() {
         if (!inverse.factor(basis)) {
             fromActivities();
@@ -147,9 +153,10 @@ final class DualSimplex {
         }
         sinceRefresh = 0;
         price();
+        double nothing = ROUNDING * largestCost();
         for (int j = 0; j < x.length; j++) {
             if (!basic[j]) {
-                boolean atUpper = reduced[j] < 0 || (reduced[j] == 0 && x[j] >= program.upper[j]);
+                boolean atUpper = reduced[j] < -nothing || (reduced[j] <= nothing && x[j] > program.lower[j]);
                 x[j] = atUpper ? program.upper[j] : program.lower[j];
             }
         }
@@ -165,6 +172,14 @@ final class DualSimplex {
         for (int i = 0; i < rows; i++) {
             x[basis[i]] = -dot(inverse.row(i), work);
         }
+    }
+
+    private double largestCost() {
+        double largest = 1;
+        for (int j = 0; j < columns; j++) {
+            largest = Math.max(largest, Math.abs(program.cost[j]));
+        }
+        return largest;
     }
 
     private void price() {

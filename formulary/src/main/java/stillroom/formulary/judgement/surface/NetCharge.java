@@ -55,7 +55,7 @@ record NetCharge(Pot pot, Optional<Interval> ph) {
         Interval full =
                 scaled(share.amount(), sign * substance.chargeMolPerKilogram().get());
         if (isSoap(substance)) {
-            boolean ionised = ph.map(known -> known.low() >= SOAP_ABOVE_PH).orElse(false);
+            boolean ionised = soapsLast();
             return of(
                     share,
                     Outcome.known(ionised ? full : hull(full, Interval.point(0))),
@@ -98,6 +98,16 @@ record NetCharge(Pot pot, Optional<Interval> ph) {
         double full = -substance.chargeMolPerKilogram().orElseThrow();
         Interval all = hull(scaled(share.amount(), full * least), scaled(share.amount(), full * most));
         return of(share, Outcome.known(all), "carboxylic groups, pKa 3.0 to 4.4, from memory");
+    }
+
+    private boolean soapsLast() {
+        return ph.map(known -> known.low() >= SOAP_ABOVE_PH).orElse(false);
+    }
+
+    boolean losesSoap() {
+        return !soapsLast()
+                && pot.shares().stream()
+                        .anyMatch(share -> share.substance().map(this::isSoap).orElse(false));
     }
 
     private boolean isSoap(Substance substance) {

@@ -37,6 +37,21 @@ public final class SurfaceWork {
                 ph);
     }
 
+    /**
+     * Net charge of ionic surfactants and polymers; 0 where there is none [mmol/kg].
+     *
+     * @param ph at which weak groups are counted; without one they range over all states
+     */
+    public static Outcome<Interval> charge(Pot pot, Optional<Interval> ph) {
+        List<Surface.Charge> charges = new NetCharge(pot, ph).lines();
+        return charges.isEmpty() ? Outcome.known(Interval.point(0)) : NetCharge.sum(charges);
+    }
+
+    /** A soap is in it that turns into fatty acid at this pH. */
+    public static boolean losesSoap(Pot pot, Interval ph) {
+        return new NetCharge(pot, Optional.of(ph)).losesSoap();
+    }
+
     private static Outcome<Figure> ratio(Pot pot) {
         return pot.figures().others().stream()
                 .filter(figure -> figure.name().equals("Anionic to amphoteric"))

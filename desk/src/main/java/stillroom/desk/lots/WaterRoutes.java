@@ -42,8 +42,11 @@ public final class WaterRoutes {
 
     private String code(Context request) {
         String code = request.pathParam("code");
-        desk.ledger().lots().lot(code).orElseThrow(() -> new NotFoundResponse("There is no lot \"" + code + "\"."));
-        return code;
+        return desk.ledger()
+                .lots()
+                .lot(code)
+                .map(stocked -> stocked.lot().code())
+                .orElseThrow(() -> new NotFoundResponse("There is no lot \"" + code + "\"."));
     }
 
     private Typed fields(Context request) {

@@ -42,9 +42,12 @@ final class InnerCards {
 
     /** How the card is written on the form. */
     String typed(String key) {
-        Material card = byKey.get(key);
-        boolean alone = card != null && byName.get(folded(card.name())).size() == 1;
-        return MARK + (alone ? card.name() : key);
+        return MARK
+                + Optional.ofNullable(byKey.get(key))
+                        .map(Material::name)
+                        .filter(name ->
+                                byName.getOrDefault(folded(name), List.of()).size() == 1)
+                        .orElse(key);
     }
 
     /** The name of a card, or its key where it is not in the book. */

@@ -81,15 +81,15 @@ public final class PremixBack {
         Optional<String> asked = formula.line(premix.lineId()).map(Line::materialKey);
         Map<String, Double> parts = parts(premix.materialKey(), 1);
         BigDecimal left = BigDecimal.ONE;
-        List<String> keys = new ArrayList<>(parts.keySet());
-        for (String key : keys) {
-            boolean last = key.equals(keys.get(keys.size() - 1));
-            BigDecimal share = last
+        int open = parts.size();
+        for (Map.Entry<String, Double> part : parts.entrySet()) {
+            open--;
+            BigDecimal share = open == 0
                     ? left
-                    : BigDecimal.valueOf(parts.get(key)).round(DIGITS).min(left);
+                    : BigDecimal.valueOf(part.getValue()).round(DIGITS).min(left);
             left = left.subtract(share);
-            boolean own = asked.filter(key::equals).isPresent();
-            add(premix, key, share, own, lines);
+            boolean own = asked.filter(part.getKey()::equals).isPresent();
+            add(premix, part.getKey(), share, own, lines);
         }
     }
 

@@ -33,6 +33,7 @@ final class HandWashTrials {
             measured.add(measured(begun.runs().get(i), SCATTER[i % SCATTER.length]));
         }
         new TrialBook(desk).write(begun.withRuns(measured));
+        HandWashCurve.write(desk, base);
     }
 
     private static TrialSet wanted(FormulaVersion base) {

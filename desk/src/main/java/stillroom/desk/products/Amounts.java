@@ -50,7 +50,7 @@ public record Amounts(
     /** @param width of the bar, 0 to 100 */
     public record PhaseShare(String name, String shown, double width) {}
 
-    static Amounts of(Evaluation evaluation, Workshop workshop) {
+    public static Amounts of(Evaluation evaluation, Workshop workshop) {
         Figures figures = evaluation.figures();
         int decimals = workshop.decimalsShown();
         Row total = row(figures.totalPercent(), decimals);

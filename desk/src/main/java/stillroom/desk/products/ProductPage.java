@@ -92,4 +92,12 @@ public record ProductPage(
                 .map(target -> (band.isEmpty() ? "" : band + ", ") + "aim " + Format.figure(target, 1))
                 .orElse(band);
     }
+
+    /** The newest versions beside each other. */
+    public String severalPath() {
+        return versions.stream()
+                .limit(3)
+                .map(row -> "of=" + product.id() + "." + row.version().number())
+                .collect(java.util.stream.Collectors.joining("&", "/side-by-side?", ""));
+    }
 }

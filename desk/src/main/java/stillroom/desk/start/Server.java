@@ -43,6 +43,7 @@ import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Pages;
 import stillroom.desk.shell.Shell;
 import stillroom.desk.shell.Workspace;
+import stillroom.desk.sidebyside.SideBySideRoutes;
 import stillroom.desk.today.TodayRoutes;
 import stillroom.desk.trace.TraceRoutes;
 import stillroom.desk.trials.TrialRoutes;
@@ -113,6 +114,7 @@ public final class Server {
         FormulaFileRoutes.add(routes, desk);
         AssessorRoutes.add(routes, desk);
         TrialRoutes.add(routes, desk);
+        SideBySideRoutes.add(routes, desk);
         ImportRoutes.add(routes, desk);
         ReformulationRoutes.add(routes, desk);
     }

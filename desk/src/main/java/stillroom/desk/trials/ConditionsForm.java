@@ -1,7 +1,6 @@
 package stillroom.desk.trials;
 
 import java.util.Optional;
-import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Input;
 import stillroom.science.curve.Conditions;
 import stillroom.science.curve.Conditions.Geometry;
@@ -49,6 +48,7 @@ final class ConditionsForm {
         words.append(one.spindle().isEmpty() ? "" : ", " + one.spindle());
         words.append(one.speed().isEmpty() ? "" : ", " + one.speed() + " rpm");
         words.append(one.container().isEmpty() ? "" : ", " + one.container());
-        return words + ", " + Format.figure(one.celsius(), 1) + " °C, " + Words.figure(one.sampleAgeHours()) + " h old";
+        return words + ", " + TrialPage.plain(one.celsius()) + " °C, " + TrialPage.plain(one.sampleAgeHours())
+                + " h old";
     }
 }

@@ -93,12 +93,12 @@ final class Contours {
     List<ResultsPage.Contour> lines() {
         List<ResultsPage.Contour> lines = new ArrayList<>();
         for (int band = 1; band < BANDS && high > low; band++) {
-            line(low + band * width()).ifPresent(lines::add);
+            line(band, low + band * width()).ifPresent(lines::add);
         }
         return lines;
     }
 
-    private Optional<ResultsPage.Contour> line(double level) {
+    private Optional<ResultsPage.Contour> line(int band, double level) {
         StringBuilder path = new StringBuilder();
         List<double[]> middles = new ArrayList<>();
         for (int[][] corners : triangles) {
@@ -114,7 +114,8 @@ final class Contours {
         if (middles.isEmpty()) {
             return Optional.empty();
         }
-        double[] label = middles.get(middles.size() / 2);
+        // Places differ from line to line, so that heights do not stand upon each other.
+        double[] label = middles.get((int) (0.382 * band % 1 * middles.size()));
         return Optional.of(new ResultsPage.Contour(
                 path.toString(),
                 Words.figure(level),

@@ -69,7 +69,7 @@ public record KeptCurvePage(
                     rows.size() + 1,
                     ConditionsForm.words(one.conditions()),
                     one.readings().stream()
-                            .map(reading -> Words.figure(reading.at()) + ": " + Words.figure(reading.viscosity()))
+                            .map(reading -> TrialPage.plain(reading.at()) + ": " + TrialPage.plain(reading.viscosity()))
                             .collect(Collectors.joining("; ")),
                     String.join(", ", differs)));
         }

@@ -90,6 +90,17 @@ public record TrialPage(
                 .toPlainString();
     }
 
+    /** The version that the trials vary, beside the first runs. */
+    public String sideBySide() {
+        StringBuilder address = new StringBuilder(
+                "/side-by-side?of=" + set.base().product() + "." + set.base().version());
+        rows.stream()
+                .limit(3)
+                .forEach(row ->
+                        address.append("&of=").append(set.product()).append('.').append(row.version()));
+        return address.toString();
+    }
+
     public boolean severalDays() {
         return rows.stream().anyMatch(row -> row.block() > 1);
     }

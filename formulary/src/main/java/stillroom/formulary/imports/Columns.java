@@ -55,7 +55,9 @@ record Columns(Table table, Terms terms) {
         addNames(columns);
         addPhases(columns);
         addUnits(columns);
+        addShares(columns);
         addAmounts(columns);
+        leaveOutHidden(columns);
         return with(columns);
     }
 
@@ -103,6 +105,48 @@ record Columns(Table table, Terms terms) {
                         && content(column).isUnits()
                 ? column.as(Meaning.UNIT)
                 : column);
+    }
+
+    /** A hidden column of amounts beside one that is shown is an old one. */
+    private void leaveOutHidden(List<Column> columns) {
+        boolean shown = columns.stream()
+                .anyMatch(column ->
+                        column.meaning() == Meaning.AMOUNT && content(column).figures() > 0 && !isHidden(column));
+        if (shown) {
+            columns.replaceAll(column ->
+                    column.meaning() == Meaning.AMOUNT && isHidden(column) ? column.as(Meaning.LEFT_OUT) : column);
+        }
+    }
+
+    private boolean isHidden(Column column) {
+        return IntStream.rangeClosed(table.first(), table.last())
+                .mapToObj(row -> table.grid().cell(row, column.place()))
+                .filter(cell -> !cell.isBlank())
+                .allMatch(cell -> cell.is(Cell.Trait.HIDDEN));
+    }
+
+    /** A heading that says nothing known above cells that say themselves what they are: "4,0 %", "ad 100". */
+    private void addShares(List<Column> columns) {
+        boolean has = columns.stream()
+                .anyMatch(column -> column.meaning() == Meaning.AMOUNT
+                        && column.unit().map(Unit::isShare).orElse(false)
+                        && content(column).figures() > 0);
+        if (!has) {
+            columns.replaceAll(column -> column.meaning() == Meaning.LEFT_OUT && column.guessed() && saysShares(column)
+                    ? column.as(Meaning.AMOUNT)
+                    : column);
+        }
+    }
+
+    private boolean saysShares(Column column) {
+        long shares = IntStream.rangeClosed(table.first(), table.last())
+                .mapToObj(row -> table.grid().cell(row, column.place()))
+                .map(cell -> FigureReading.read(cell, Optional.empty()))
+                .filter(figure -> figure.kind() == Figure.Kind.EXACT
+                        && figure.unit().map(Unit::isShare).orElse(false))
+                .count();
+        Content content = content(column);
+        return content.isMostlyFigures() && shares >= 2 && shares * 2 >= content.figures();
     }
 
     private void addAmounts(List<Column> columns) {

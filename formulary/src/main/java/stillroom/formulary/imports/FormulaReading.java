@@ -48,9 +48,10 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
         Amounts.Made made = Amounts.of(lines, checks.figures(figures), percents);
         List<Flag> flags = new ArrayList<>(unit.flags());
         flags.addAll(shares.flags());
+        flags.addAll(new Leftovers(table, segment, variant.main(), terms).judge());
         flags.addAll(Sums.judge(segment, variant.main(), unit.unit(), made.amounts()));
         return Optional.of(new ReadFormula(
-                title(titles, variant),
+                title(table.titles().isEmpty() ? titled(titles.name()) : titles.name(), variant),
                 Optional.of(unit.unit()),
                 lines(segment, lines, variant, shares, checks, made),
                 notes(segment),
@@ -83,8 +84,17 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
                 .reduce((before, after) -> after);
     }
 
-    private static String title(Titles titles, Variant variant) {
-        String name = titles.name();
+    /** The title may stand where the word "ingredient" would. */
+    private String titled(String name) {
+        return table.names().stream()
+                .filter(Column::guessed)
+                .map(Column::heading)
+                .filter(heading -> !heading.isEmpty())
+                .findFirst()
+                .orElse(name);
+    }
+
+    private static String title(String name, Variant variant) {
         if (!variant.many() || variant.heading().isBlank()) {
             return name;
         }
@@ -97,8 +107,11 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
         Set<String> seen = new HashSet<>();
         String phase = table.phase();
         boolean counted = isCounted(lines);
+        LineDoubts doubts = new LineDoubts(table, segment, variant.main(), terms);
+        PhaseDoubts phases = new PhaseDoubts(table);
         for (Row row : segment) {
             phase = counted && row.kind() == RowKind.LINE ? row.phase().substring(0, 1) : phase(row, phase);
+            phases.pass(row);
             int i = lines.indexOf(row);
             if (i < 0) {
                 continue;
@@ -109,6 +122,8 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
             flags.addAll(checks.flags(i));
             flags.addAll(made.flags().get(i));
             flags.addAll(NameDoubts.of(row, phase, seen));
+            flags.addAll(doubts.of(row));
+            phases.doubt(row).ifPresent(flags::add);
             read.add(
                     line(row, variant, RowWords.phaseName(phase), made.amounts().get(i), flags));
         }

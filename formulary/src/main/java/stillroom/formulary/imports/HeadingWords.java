@@ -17,7 +17,7 @@ final class HeadingWords {
     private static final Pattern PERCENT = Pattern.compile(
             ".*(%|(?<!\\p{L})percent|prozent|pourcent|porcent|percentu|per cent|\\bpct\\b|\\bw/w\\b|\\bm/m\\b|\\bppm\\b|‰).*");
     private static final Pattern QUANTITY = Pattern.compile(
-            "(the |total |target |theor\\w* )?(amount|quantit\\w*|qty|qte|menge|sollmenge|dosage|dosierung|dose|dosis|anteil\\w*|cantidad|hoeveelheid|mengd|ilosc|mnozstvi"
+            "(the |total |target |theor\\w* |old |new )?(v\\d+([.]\\d+)?|(version|trial|test|versuch|variante?|essai|prova|ensayo|muster|run|experiment|proef) ?(no|nr|n°)?[.]? ?(\\d{1,3}|[a-h])|einsatz(menge)?|quantidade|qta|massa|mangd|maengde|andel|teneur|quota|dosaggio|amount|quantit\\w*|qty|qte|menge|sollmenge|dosage|dosierung|dose|dosis|anteil\\w*|cantidad|hoeveelheid|mengd|ilosc|mnozstvi"
                     + "|how much|conc\\w*|konz\\w*|level|input|einwaage|weight|wt|gewicht|masse|mass|poids|peso|pesee|proportion\\w*|share|ratio|rezeptur|formula|formule|value|wert)\\b.*");
     private static final Pattern UNIT_IN = Pattern.compile(
             "(?<![\\p{L}\\d])(\\d[\\d.,]*)?\\s?(mg|kg|kilo|g|gr|grams?|gramm|grammes?|gramos|grammi|oz|ounces?|lbs?|ml|drops|tropfen|parts?|teile|parties|partes)(?!\\p{L})");

@@ -6,6 +6,8 @@ import java.util.Optional;
 
 /** Finds the rows of headings of a sheet. */
 record Heads(Grid grid, Terms terms) {
+    private static final int LONGEST_TITLE = 40;
+
     List<Head> find() {
         List<Head> heads = new ArrayList<>();
         int row = 0;
@@ -56,12 +58,63 @@ record Heads(Grid grid, Terms terms) {
         boolean more = columns.stream()
                 .anyMatch(column ->
                         column.meaning() == Meaning.AMOUNT || column.meaning().isOfTheShelf());
-        if (!names || hasFigures(row, columns)) {
+        if (hasFigures(row, columns)) {
             return false;
+        }
+        if (!names) {
+            return isNameless(row, columns);
         }
         return (more && known * 2 >= columns.size())
                 || (known >= 2 && known * 2 >= columns.size() && figuresBelow(row))
                 || (isPlainName(columns) && figuresBelow(row));
+    }
+
+    /** Amounts are announced, but the column of names is headed by nothing, or by the title of the whole. */
+    private boolean isNameless(int row, List<Column> columns) {
+        if (columns.isEmpty() || !figuresBelow(row)) {
+            return false;
+        }
+        Column first = columns.get(0);
+        boolean titled = first.guessed()
+                && first.heading().length() <= LONGEST_TITLE
+                && !RowWords.isPhaseAlone(first.heading())
+                && !RowWords.isTotal(first.heading())
+                && !RowWords.isFact(first.heading())
+                && !terms.knownName().test(first.heading());
+        List<Column> others = titled ? columns.subList(1, columns.size()) : columns;
+        long known = others.stream().filter(column -> !column.guessed()).count();
+        boolean amounts = others.stream().anyMatch(column -> column.meaning() == Meaning.AMOUNT)
+                && others.stream()
+                        .noneMatch(column -> FigureReading.text(column.heading(), Optional.empty())
+                                .isAmount());
+        boolean room = titled || first.place() > 0 && wordsBelow(row, first.place());
+        return amounts && known * 2 > others.size() && room && !isNamedBelow(row) && hasFiguresBelow(row, others);
+    }
+
+    /** Whether a proper heading comes right below: then this row is a title. */
+    private boolean isNamedBelow(int row) {
+        return java.util.stream.IntStream.rangeClosed(row + 1, row + 3)
+                .filter(below -> below < grid.height())
+                .mapToObj(below -> read(below, false))
+                .anyMatch(below ->
+                        below.stream().anyMatch(column -> column.meaning().names())
+                                && below.stream().anyMatch(column -> column.meaning() == Meaning.AMOUNT));
+    }
+
+    private boolean hasFiguresBelow(int row, List<Column> columns) {
+        return columns.stream()
+                .filter(column -> column.meaning() == Meaning.AMOUNT)
+                .anyMatch(column -> java.util.stream.IntStream.rangeClosed(row + 1, row + 5)
+                                .filter(below -> FigureReading.read(grid.cell(below, column.place()), Optional.empty())
+                                        .isAmount())
+                                .count()
+                        >= 2);
+    }
+
+    private boolean wordsBelow(int row, int before) {
+        return java.util.stream.IntStream.range(0, before)
+                .anyMatch(place -> grid.cell(row + 1, place).text().matches(".*\\p{L}{2}.*")
+                        || grid.cell(row + 2, place).text().matches(".*\\p{L}{2}.*"));
     }
 
     /** A figure under which no column is meant: this is a line. */

@@ -11,7 +11,8 @@ import java.util.regex.Pattern;
  * @param sure whether a unit, a colon or a q.s. parts the two
  */
 record InlineAmount(String name, Figure figure, boolean sure) {
-    private static final String UNIT = "(?:%|‰|g|gr|grams?|gramm|mg|kg|oz|parts?|teile|ml|drops|tropfen)";
+    private static final String UNIT =
+            "(?:%|‰|g|gr|grams?|gramm|mg|kg|oz|parts?|teile|ml|cl|dl|drops?|tropfen|trpf\\.?|gouttes?|gotas|gocce|tsp|tbsp|teaspoons?|tablespoons?|el|tl|essl[oö]ffel|teel[oö]ffel|c\\. à [sc]\\.|cuill[eè]res?|cucchiai(?:ni)?|cucharad(?:it)?as?|cups?|tassen?|pumps?)(?![\\p{L}])";
     private static final String PARTING = "\\s*(?:[:=,;]|\\s[-–—]\\s|\\.{3,}|\\s|\\t|\\()\\s*";
     private static final String END = "\\s*" + UNIT + "(?:\\s?[wm]/[wm])?)\\)?\\.?\\**";
     private static final Pattern RANGE_BEHIND = Pattern.compile("(?i)(.*\\p{L}[^:=]*?)" + PARTING + "(" + Numeral.FORM
@@ -20,6 +21,10 @@ record InlineAmount(String name, Figure figure, boolean sure) {
             Pattern.compile("(?i)(.*\\p{L}[^:=]*?)" + PARTING + "((?:ca\\.? |~)?" + Numeral.FORM + END);
     private static final Pattern BEFORE = Pattern.compile(
             "(?i)[-•*]?\\s*(" + Numeral.FORM + "\\s*" + UNIT + ")(?:\\s+(?:of\\s+)?|\\s*[-–:]\\s*)(.*\\p{L}.*)");
+    /** A broken number only of spoons and the like: "1/2 tsp vitamin E". */
+    private static final Pattern BROKEN = Pattern.compile(
+            "(?i)[-•*]?\\s*((?:\\d+\\s+)?\\d/\\d|\\d*\\s?[½¼¾⅓⅔])\\s*(" + UNIT + ")\\s+(?:of\\s+)?(.*\\p{L}.*)");
+
     private static final Pattern PARTED =
             Pattern.compile("(.*\\p{L}.*?)\\s*(?:[:=]|\\s[-–—]\\s|\\.{3,}|\\t)\\s*(" + Numeral.FORM + ")");
     private static final Pattern BARE = Pattern.compile("(.*\\p{L}.*?)\\s+(" + Numeral.FORM + ")");
@@ -31,6 +36,7 @@ record InlineAmount(String name, Figure figure, boolean sure) {
         return parted(RANGE_BEHIND, text, 1, mark, true)
                 .or(() -> parted(BEHIND, text, 1, mark, true))
                 .or(() -> parted(BEFORE, text, 2, mark, true))
+                .or(() -> broken(text))
                 .or(() -> asked(text, mark))
                 .or(() -> parted(PARTED, text, 1, mark, true))
                 .or(() -> parted(BARE, text, 1, mark, false))
@@ -47,6 +53,18 @@ record InlineAmount(String name, Figure figure, boolean sure) {
         return figure.isAmount()
                 ? Optional.of(new InlineAmount(parted.group(nameAt).strip(), figure, sure))
                 : Optional.empty();
+    }
+
+    private static Optional<InlineAmount> broken(String text) {
+        Matcher broken = BROKEN.matcher(text.strip());
+        if (!broken.matches()) {
+            return Optional.empty();
+        }
+        Optional<Unit> unit = UnitWords.of(broken.group(2));
+        Figure figure = unit.filter(one -> one == Unit.VOLUME).isPresent()
+                ? Figure.exact(java.math.BigDecimal.ONE).in(unit)
+                : Figure.of(Figure.Kind.UNREADABLE);
+        return Optional.of(new InlineAmount(broken.group(3).strip(), figure, true));
     }
 
     private static Optional<InlineAmount> asked(String text, Optional<Mark> mark) {

@@ -18,7 +18,8 @@ final class QuantumSatis {
     private static final Pattern ASKED = Pattern.compile("(?<![\\p{L}])" + ASKING + "(?![\\p{L}])");
     private static final Pattern WHOLE = Pattern.compile("(?:" + ASKING + "[\\s,:]*)?" + UP_TO + "\\s*(?:make\\s*)?("
             + Numeral.FORM + ")\\s*(%|g|gr|grams?|gramm|kg|ml|parts?|teile)?[\\s.*]*");
-    private static final Pattern WHOLE_BARE = Pattern.compile(ASKING + "\\s*(100(?:[.,]0+)?)\\s*(%|g|gr|ml)?[\\s.*]*");
+    private static final Pattern WHOLE_BARE = Pattern.compile(ASKING + "[\\s,:]*(?:(100(?:[.,]0+)?)\\s*(%|g|gr|ml)?|("
+            + Numeral.FORM + ")\\s*(g|gr|grams?|gramm|kg|ml))[\\s.*]*");
     private static final Pattern REST = Pattern.compile(
             "(?:to |the |ad |q\\.?\\s?s\\.? ?(?:to )?)?(?:balance|bal\\.?|rest|reste|resto|remainder|remaining|restant|ad|up to 100|to make up|ad infinitum)(?: to 100.*| zu 100.*| water)?[\\s.*]*");
     private static final Pattern FIGURE = Pattern.compile("(" + Numeral.FORM + ")\\s*(%|g|gr|kg|mg)?(?![\\d.,])");
@@ -36,6 +37,15 @@ final class QuantumSatis {
             return toWhole(whole, text, mark);
         }
         Matcher bare = WHOLE_BARE.matcher(text);
+        if (bare.matches() && bare.group(3) != null) {
+            return new Figure(
+                    Figure.Kind.TO_WHOLE,
+                    Numeral.read(bare.group(3), mark).map(Numeral::value),
+                    Optional.empty(),
+                    UnitWords.of(bare.group(4)),
+                    Optional.empty(),
+                    List.of());
+        }
         if (bare.matches() || REST.matcher(text).matches()) {
             return Figure.of(Figure.Kind.TO_WHOLE);
         }

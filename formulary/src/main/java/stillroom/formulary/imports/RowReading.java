@@ -149,6 +149,9 @@ final class RowReading {
         if (RowWords.isPhaseAlone(name)) {
             return RowKind.PHASE;
         }
+        if (isCounted(line) && !isTalk(name)) {
+            return RowKind.LINE;
+        }
         boolean alone = line.text().equals(cellText(line));
         boolean more = moreLinesBelow(line.place());
         if (!alone && (!line.cas().isEmpty() || line.names().size() > 1) && more) {
@@ -166,7 +169,27 @@ final class RowReading {
         if (!more || sentence || !alone) {
             return RowKind.NOTE;
         }
-        return isLineBelow(line.place()) && isSetOff(line.place()) ? RowKind.PHASE : RowKind.LINE;
+        return isLineBelow(line.place()) && (isSetOff(line.place()) || phasesAreBareNames())
+                ? RowKind.PHASE
+                : RowKind.LINE;
+    }
+
+    /** Whether the columns of phases or of numbers count this row among the ingredients. */
+    private boolean isCounted(Row line) {
+        boolean phase = !line.phase().isEmpty() && !line.phase().equals("-");
+        boolean number = !table.text(line.place(), Meaning.NUMBER).isEmpty();
+        return (phase || number) && !afterTotal() && rows.stream().anyMatch(row -> row.kind() == RowKind.LINE);
+    }
+
+    private static boolean isTalk(String name) {
+        return name.length() > LONGEST_HEADING || Talk.is(name);
+    }
+
+    private boolean phasesAreBareNames() {
+        return rows.stream()
+                .anyMatch(row -> row.kind() == RowKind.PHASE
+                        && !row.names().isEmpty()
+                        && row.text().equals(row.names().get(0)));
     }
 
     /** Whether a row looks like a heading: the first one, or after an empty row, or ended by a colon. */
@@ -301,7 +324,11 @@ final class RowReading {
     }
 
     private Figure figure(int place, Column column) {
-        Figure figure = FigureReading.read(table.grid().cell(place, column.place()), terms.mark());
+        Cell cell = table.grid().cell(place, column.place());
+        Figure read = FigureReading.read(cell, terms.mark());
+        Figure figure = read.isAmount() && cell.is(Cell.Trait.HIDDEN)
+                ? read.with(Flag.doubt("The amount stands in a row or column that the sheet hides."))
+                : read;
         Optional<Column> unit = table.columns(Meaning.UNIT).stream()
                 .filter(one -> one.place() > column.place())
                 .findFirst();
@@ -342,7 +369,7 @@ final class RowReading {
         InlineAmount.read(names.get(0), terms.mark())
                 .filter(inline ->
                         bareInline || inline.sure() && !inline.figure().isNumber())
-                .filter(inline -> !RowWords.isPhase(names.get(0)))
+                .filter(inline -> !RowWords.isPhase(names.get(0)) && !Talk.is(names.get(0)))
                 .ifPresent(inline -> {
                     names.set(0, NameText.of(inline.name()));
                     figures.clear();

@@ -13,21 +13,21 @@ final class RowWords {
     private static final Pattern PHASE_SURE = Pattern.compile(
             "(phase|fase|faza|teil|part|partie|stage)\\s*[:\\-.#]?\\s*([a-z]|\\d{1,2}|[ivx]{1,4})\\d?\\b.*"
                     + "|[\\p{L}\\- /()]{0,30}(phase|fase)(?!\\p{L})[^.]{0,30}|([a-z]|\\d)[\\d.):\\-]*\\s*[-:.)]?\\s*[\\p{L}\\- ]{0,25}(phase|fase)\\b.{0,30}");
-    private static final Pattern PHASE_LETTER = Pattern.compile("\\(?([a-h]|i{1,3}|iv|v)[\\d]?\\)?[.):]?");
+    private static final Pattern PHASE_LETTER = Pattern.compile("\\(?([a-h]\\d?|i{1,3}|iv|v)\\)?[.):]?");
     private static final Pattern PHASE_LIKE = Pattern.compile(
             "(cool[- ]?down|after cool\\w*|cold|heated|hot|water|oil|fat|wax|aqueous|lipid|surfactants?|actives?|powders?|emulsifiers?|oils|fats|butters?|wasser|fett|ol|wirkstoffe|tenside|pigments?|fragrance|preserv\\w*|heat|abkuhl\\w*|kalt|warm|refroidi\\w*|others?)"
                     + "( (phase|part|stage|ingredients?|additions?|below \\d+.*|at \\d+.*))?:?");
     private static final Pattern METHOD = Pattern.compile(
             "(procedure|method|directions|instructions?|manufactur\\w*|making|preparation|process|steps?|how to( make)?|herstell\\w*|verfahren|arbeitsweise|arbeitsanweisung|zubereitung|anleitung|durchfuhrung|mode op\\w*|procede|protocole|fabricacion|elaboracion|procedimiento|metodo|procedimento|preparazione|bereiding|werkwijze)( .{0,20})?[:.]?");
     private static final Pattern FACT = Pattern.compile(
-            "(batch|batch ?size|batch ?weight|total batch|for|makes|ansatz\\w*|chargengr\\w*|lot size|taille.*|size|yield|date|datum|fecha|data|version.*|rev\\w*\\.?|ph|ph[ -].*|final ph.*|target ph.*|viscosity.*|viskosit.*|density.*|dichte.*|page|seite|temp\\w*.*|total cost.*|cost.*|kosten.*|price.*|preis.*|fill\\w*.*|units?|pieces|stuck.*|loss.*|hlb.*|rpm.*|speed.*|mixing.*|shelf life.*|storage.*|menge gesamt|number of.*|anzahl.*|author|autor|by|prepared.*|erstellt.*|made by.*|customer|kunde|project|projekt|code|ref\\w*|type|typ|status|product.*|produkt.*|formula|formula (no|nr|name|code|id|number).*|formel|rezept\\w*|recept|recette|receta|ricetta|receita|recipe.*|name|title|titel|nom|produit.*|producto.*|notes?|hinweis\\w*|bemerkung\\w*|appearance|colou?r|odou?r|skin type.*|batch (no|nr|number|code).*|charge.*|lot (no|nr).*)\\s?[:=]?");
+            "(batch|batch ?size|batch ?weight|total batch|for|makes|ansatz\\w*|chargengr\\w*|lot size|taille.*|size|yield|date|datum|fecha|data|version.*|rev\\w*\\.?|ph|ph[ -].*|final ph.*|target ph.*|viscosity.*|viskosit.*|density.*|dichte.*|page|seite|temp\\w*.*|total cost.*|cost.*|kosten.*|price.*|preis.*|fill\\w*.*|units?|pieces|stuck.*|loss.*|hlb.*|rpm.*|speed.*|mixing.*|shelf life.*|storage.*|menge gesamt|number of.*|anzahl.*|author|autor|by|prepared.*|erstellt.*|made by.*|customer|kunde|project|projekt|code|ref\\w*|type|typ|status|product.*|produkt.*|formula|formula (no|nr|name|code|id|number).*|formel|rezept\\w*|recept|recette|receta|ricetta|receita|recipe.*|name|title|titel|nom|produit.*|producto.*|notes?|hinweis\\w*|bemerkung\\w*|appearance|colou?r|odou?r|skin type.*|batch (no|nr|number|code).*|charge.*|lot (no|nr).*|stand|stand ?:.*|(rezept\\w*|formula|formule|ricetta|recette|receta|recept) ?(nr|no|n°|nº|#)?[.]? ?[\\d./-]+|cantidad total.*|quantita totale.*|quantidade total.*|(evaporation|water loss|verdunstung|verlust|perte|rendement|resa|merma).*)\\s?[:=]?");
     private static final Pattern TITLED = Pattern.compile(
-            "(?i)(?:product|product name|produkt|produktname|formula|formula name|formel|rezept|rezeptur|recept|recette|receta|ricetta|receita|recipe|recipe name|name|title|titel|nom|nom du produit|produit|producto|prodotto|formule|formula title)\\s*[:=]\\s*(.*)");
+            "(?iu)(?:product|product name|f[oó]rmula|ficha|artikel|bezeichnung|produkt|produktname|formula|formula name|formel|rezept|rezeptur|recept|recette|receta|ricetta|receita|recipe|recipe name|name|title|titel|nom|nom du produit|produit|producto|prodotto|formule|formula title)\\s*[:=]\\s*(.*)");
     private static final Pattern LIST = Pattern.compile(
             "(ingredients?|zutaten|you need|you will need|du brauchst|ingredientes|ingredienti|what you need|materials?|rohstoffe)\\b[^:]{0,40}:|ingredients?|zutaten");
     private static final Pattern MAKES = Pattern.compile(".*\\b(makes|ergibt|for|fur|pour|para|per)\\s+(?<said>\\d.*)");
     private static final Pattern BATCH = Pattern.compile(
-            "(total )?(batch( size| weight)?|ansatz\\w*|chargengr\\w*|lot size|taille( du lot)?|makes|yield|gesamtmenge|menge gesamt|for|quantite totale)\\s*[:=]?\\s*(?<said>.*)");
+            "(total )?(batch( size| weight)?|ansatz\\w*|chargengr\\w*|lot size|taille( du lot)?|makes|yield|gesamtmenge|menge gesamt|for|quantite totale|quantita totale|cantidad total|quantidade total|tamano( del)? lote|hoeveelheid totaal|batch totale|lotto|partita)\\s*[:=]?\\s*(?<said>.*)");
 
     private RowWords() {}
 

@@ -71,8 +71,11 @@ public final class SheetReading {
         List<ReadMaterial> materials = new ArrayList<>();
         List<Column> columns = new ArrayList<>();
         Map<Integer, RowKind> kinds = new HashMap<>();
+        List<Flag> flags =
+                new ArrayList<>(grid.remarks().stream().map(Flag::doubt).toList());
         for (Table table : new Tables(grid, terms).find()) {
             List<Row> rows = new RowReading(table, terms).read();
+            breaks(table, terms).ifPresent(flags::add);
             rows.forEach(
                     row -> kinds.merge(row.place(), row.kind(), (one, other) -> one == RowKind.BLANK ? other : one));
             table.columns().stream()
@@ -85,12 +88,25 @@ public final class SheetReading {
             }
         }
         columns.sort(java.util.Comparator.comparingInt(Column::place));
-        List<Flag> flags =
-                new ArrayList<>(grid.remarks().stream().map(Flag::doubt).toList());
         if (!materials.isEmpty()) {
             flags.add(Flag.note("Taken for a list of materials, as it has columns of the shelf and no shares."));
         }
         return new ReadSheet(grid, formulas, materials, columns, kinds, terms.mark(), flags);
+    }
+
+    /** Headings in the middle of a sheet without a title above may belong to the formula above. */
+    private static Optional<Flag> breaks(Table table, Terms terms) {
+        int head = table.heads().stream().mapToInt(row -> row).min().orElse(0);
+        boolean above = java.util.stream.IntStream.range(0, head)
+                .anyMatch(row -> table.grid().rows().get(row).stream()
+                        .anyMatch(cell -> FigureReading.read(cell, terms.mark()).isNumber()));
+        boolean untitled = table.titles().isEmpty() && table.phase().isEmpty();
+        boolean alone = table.names().stream()
+                .noneMatch(column -> column.guessed() && !column.heading().isEmpty());
+        return above && untitled && (!alone || !terms.guidance().rows().containsKey(head))
+                ? Optional.of(Flag.doubt("Row " + (head + 1)
+                        + " was taken for the headings of a formula of its own, though no title stands above it."))
+                : Optional.empty();
     }
 
     private static ReadSheet with(ReadSheet sheet, Flag flag) {

@@ -56,6 +56,25 @@ record Table(
         boolean priced =
                 column(Meaning.PRICE).isPresent() && columns(Meaning.AMOUNT).size() <= 1;
         boolean noAmounts = columns(Meaning.AMOUNT).isEmpty();
-        return !names().isEmpty() && shelf && !shares && !phases && (lots || priced || noAmounts);
+        boolean whole = !lots && columns(Meaning.AMOUNT).stream().anyMatch(this::isWhole);
+        return !names().isEmpty() && shelf && !shares && !whole && !phases && (lots || priced || noAmounts);
+    }
+
+    /** Whether a column holds shares, or figures that make 100 or 1. */
+    private boolean isWhole(Column column) {
+        List<Figure> figures = java.util.stream.IntStream.rangeClosed(first, last)
+                .filter(row -> grid.rows().get(row).stream().noneMatch(cell -> RowWords.isTotal(cell.text())))
+                .mapToObj(row -> FigureReading.read(grid.cell(row, column.place()), Optional.empty()))
+                .filter(Figure::isAmount)
+                .toList();
+        long shares = figures.stream()
+                .filter(figure -> figure.kind() == Figure.Kind.TO_WHOLE
+                        || figure.unit().map(Unit::isShare).orElse(false))
+                .count();
+        double sum = figures.stream()
+                .mapToDouble(figure -> figure.middle().doubleValue())
+                .sum();
+        boolean hundred = figures.size() > 2 && (Math.abs(sum - 100) < 0.05 || Math.abs(sum - 1) < 0.0005);
+        return shares * 2 > figures.size() || hundred;
     }
 }

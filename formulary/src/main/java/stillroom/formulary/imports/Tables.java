@@ -47,13 +47,23 @@ record Tables(Grid grid, Terms terms) {
             }
             row--;
         }
-        boolean top = head.row() <= 25 && nothingButWords(row);
+        boolean total = row > 0 && isTotal(row) && nothingButWords(row - 1);
+        boolean top = head.row() <= 25 && (total || nothingButWords(row));
         for (; top && row >= 0; row--) {
             if (!isBlank(row)) {
                 titles.add(0, row);
             }
         }
         return titles;
+    }
+
+    /** A total may stand above everything. */
+    private boolean isTotal(int row) {
+        return grid.rows().get(row).stream()
+                .filter(cell -> !cell.isBlank())
+                .findFirst()
+                .filter(cell -> RowWords.isTotal(cell.text()))
+                .isPresent();
     }
 
     /** Whether all rows down to this one are titles as well: a sheet may begin with a paragraph of them. */

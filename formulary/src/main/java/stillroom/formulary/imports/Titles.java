@@ -11,6 +11,8 @@ import java.util.regex.Pattern;
 record Titles(Grid grid, List<Row> rows) {
     private static final Pattern SIZE =
             Pattern.compile("(" + Numeral.FORM + ")\\s*(g|gr|grams?|gramm|kg|kilo|mg|oz|lbs?)?(?![\\p{L}\\d%])");
+    private static final Pattern LETTERHEAD = Pattern.compile(
+            "(?i)@|www\\.|https?:|\\btel\\b|\\bphone\\b|\\bfax\\b|\\d{5}\\s+\\p{L}|\\b(ltd|gmbh|s\\.?r\\.?l|sarl|inc|bv|oy|ab)\\b|(stra(ß|ss)e|street|road|avenue|\\bvia\\b|\\bcalle\\b|\\brue\\b).*\\d");
     private static final Pattern NO_NAME = Pattern.compile(
             "(sheet|tabelle|feuil|feuille|hoja|foglio|blad|planilha|arkusz|list|table|tab)\\s*\\d*",
             Pattern.CASE_INSENSITIVE);
@@ -37,6 +39,7 @@ record Titles(Grid grid, List<Row> rows) {
                 .filter(text -> !RowWords.isFact(text)
                         && RowWords.batch(text).isEmpty()
                         && !RowWords.isMethod(text)
+                        && !LETTERHEAD.matcher(text).find()
                         && text.matches(".*\\p{L}.*"))
                 .findFirst()
                 .map(text -> text.replaceAll("[:\\s]+$", ""))

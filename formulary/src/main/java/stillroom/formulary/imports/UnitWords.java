@@ -46,7 +46,7 @@ final class UnitWords {
             "(wt|w|m|ma|gew|mass|weight)?\\.?\\s?-?/?\\s?[wm]?\\s?\\(?%\\)?\\s*\\(?([wm]/[wm])?\\)?|w/w|m/m");
     private static final Pattern VOLUME = Pattern.compile(
             "(ml|cl|dl|l|liters?|litres?|cc|fl|drops?|tropfen|trpf|gouttes?|gotas|gocce|tsp|tbsp|el|tl|teaspoons?"
-                    + "|tablespoons?|essl[oö]ffel|teel[oö]ffel|cups?|tassen?|pumps?|v/v|.*vol.*%|%\\s*v/v|iu|ie)\\.?");
+                    + "|tablespoons?|essl[oö]ffel|teel[oö]ffel|c\\. à [sc]|cuill[eè]res?|cucchiai(?:ni)?|cucharad(?:it)?as?|cups?|tassen?|pumps?|v/v|.*vol.*%|%\\s*v/v|iu|ie)\\.?");
 
     private UnitWords() {}
 

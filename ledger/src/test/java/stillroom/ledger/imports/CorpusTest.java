@@ -89,4 +89,17 @@ class CorpusTest {
         assertThat(marks.right + marks.flagged).isGreaterThanOrEqualTo(marks.lines);
         assertThat(marks.right).isGreaterThanOrEqualTo((int) Math.ceil(0.93 * marks.lines));
     }
+
+    /**
+     * A third set of shapes, set down without looking at how the reader works. On the first try 89 of its 113 lines were right, four
+     * flagged and 20 silently wrong: six of these only in a capital letter of the phase, nine out of a hidden column; the rest in
+     * phases, a lost "ad 100" and a line without amount that was dropped. What stays flagged has spoons or nothing for an amount.
+     */
+    @Test
+    void thirdSetOfShapesIsUnderstoodSince() throws IOException {
+        Marks marks = judged("third");
+        assertThat(marks.lines).isGreaterThan(110);
+        assertThat(marks.silent).isZero();
+        assertThat(marks.right).isGreaterThanOrEqualTo(106);
+    }
 }

@@ -83,6 +83,7 @@ class MendPagesTest {
                 .replace("&amp;", "&");
         String page = bench.get(way).body();
         assertThat(page).contains("to be blended with B-1", "stated: 495 g");
+        assertThat(bench.get(way.replace("mass=495", "mass=50")).body()).contains("cannot hold so much less");
 
         Map<String, String> form = new HashMap<>(Map.of(
                 "by",

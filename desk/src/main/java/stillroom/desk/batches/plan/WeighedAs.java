@@ -110,10 +110,15 @@ public record WeighedAs(
 
         /** Of a batch that is made to be blended with one in which a line is over. */
         private Optional<LineLess> less() {
-            return form.mass()
-                    .flatMap(mass -> input.grams("less", "What the line holds less")
-                            .map(less -> new LineLess(input.text("lessLine"), less, mass))
-                            .filter(one -> one.fits(desk.version().formula())));
+            Optional<Grams> less = input.grams("less", "What the line holds less");
+            if (form.mass().isEmpty() || less.isEmpty()) {
+                return Optional.empty();
+            }
+            LineLess line =
+                    new LineLess(input.text("lessLine"), less.get(), form.mass().get());
+            return line.fits(desk.version().formula())
+                    ? Optional.of(line)
+                    : input.refuse("mass", "So small a batch cannot hold so much less of one line: make more.");
         }
 
         void phase(Phase phase) {

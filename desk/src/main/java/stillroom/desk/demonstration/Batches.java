@@ -14,11 +14,15 @@ import stillroom.formulary.quantity.Grams;
 
 /** The invented batches, each at another stage; all times count back from now. */
 record Batches(Desk desk, Instant now) {
-    private static final Map<String, String> PH_METER = Map.of(
-            "dilution", "neat",
-            "sample temperature", "22 °C",
-            "instrument", "pH meter, buffers 4.01 and 7.00",
-            "minutes to stable", "2");
+    private static final Map<String, String> PH_METER = Equipment.readWith();
+    /** Invented: grams of lactic acid diluted to 5 %, and the pH of 50 g of toner with it. */
+    private static final List<List<String>> TONER_CURVE = List.of(
+            List.of("0", "6.84"),
+            List.of("0.20", "5.66"),
+            List.of("0.35", "5.40"),
+            List.of("0.50", "5.24"),
+            List.of("0.65", "5.12"));
+
     private static final Map<String, String> VISCOMETER = Map.of(
             "instrument", "rotational viscometer",
             "spindle", "R3",
@@ -28,7 +32,7 @@ record Batches(Desk desk, Instant now) {
 
     /** Made twelve days ago, filled, read again over days, released. */
     void handWash(FormulaVersion version) {
-        String kettle = "Kettle 3 l";
+        String kettle = Equipment.KETTLE;
         Instant morning = now.minus(Duration.ofDays(12));
         BenchDay bench = BenchDay.plan(desk, version, Grams.of("1500"), morning, Saltmarsh.FIRST)
                 .write(new BatchEvent.Begun("Bench wiped down, scales level."))
@@ -64,6 +68,7 @@ record Batches(Desk desk, Instant now) {
                 .after(Duration.ofMinutes(30))
                 .write(new BatchEvent.Decided(
                         BatchEvent.Decision.RELEASED, Saltmarsh.FIRST, "Readings steady over a week.", List.of()));
+        new Afterwards(desk, now).released(bench);
     }
 
     private void fillHandWash(BenchDay bench, String kettle, Instant nextDay) {
@@ -76,17 +81,19 @@ record Batches(Desk desk, Instant now) {
                 .look(kettle, "clear, pale straw")
                 .write(new BatchEvent.Filled(
                         kettle,
-                        "PET bottle with pump, 250 ml",
+                        Equipment.PUMP_BOTTLE,
                         5,
                         Grams.of("1287.5"),
                         Optional.of(Grams.of("120.0")),
-                        "257.5 g each, two retained samples of 60 g"))
-                .by(Saltmarsh.FIRST);
+                        "257.5 g each, two retained samples of 60 g",
+                        Optional.of(Equipment.PUMP_LOT)));
+        new Afterwards(desk, now).filled(bench);
+        bench.by(Saltmarsh.FIRST);
     }
 
     /** Made yesterday; its next-day check is due. */
     void toner(FormulaVersion version) {
-        String beaker = "Beaker 1 l";
+        String beaker = Equipment.LARGE_BEAKER;
         Instant start = now.minus(Duration.ofHours(22));
         BenchDay.plan(desk, version, Grams.of("600"), start, Saltmarsh.FIRST)
                 .write(new BatchEvent.Begun(""))
@@ -97,6 +104,8 @@ record Batches(Desk desk, Instant now) {
                 .weighAll("Small beaker", "b")
                 .write(new BatchEvent.Combined("Small beaker", beaker, Optional.of(21.0), Optional.of(21.0)))
                 .step(beaker, "b-s1")
+                .read(ReadingKind.PH, beaker, 6.84, "pH", PH_METER)
+                .titrate(beaker, "c1", "50.00", TONER_CURVE)
                 .correct(beaker, "c1", "0.25", Purpose.CORRECTION_ACID)
                 .read(ReadingKind.PH, beaker, 5.31, "pH", PH_METER)
                 .correct(beaker, "c1", "0.09", Purpose.CORRECTION_ACID)
@@ -108,8 +117,8 @@ record Batches(Desk desk, Instant now) {
 
     /** On the bench now: the water phase swells, the oil phase is half weighed. */
     void lotion(FormulaVersion version) {
-        String water = "Beaker 1 l";
-        String oil = "Beaker 400 ml";
+        String water = Equipment.LARGE_BEAKER;
+        String oil = Equipment.BEAKER;
         BenchDay.plan(desk, version, Grams.of("500"), now.minus(Duration.ofMinutes(75)), Saltmarsh.FIRST)
                 .write(new BatchEvent.Begun(""))
                 .ready(water, "311.06", "1000", "a", "c")

@@ -36,6 +36,7 @@ import stillroom.formulary.plan.PlannedLine;
 import stillroom.formulary.plan.Planner;
 import stillroom.formulary.plan.Tolerances;
 import stillroom.formulary.quantity.Grams;
+import stillroom.formulary.quantity.Percent;
 import stillroom.ledger.Ledger;
 import stillroom.ledger.lot.StockedLot;
 
@@ -203,6 +204,27 @@ final class BenchDay {
 
     BenchDay read(ReadingKind kind, String vessel, double value, String unit, Map<String, String> how) {
         return write(new BatchEvent.ReadingTaken(kind, vessel, Optional.of(value), unit, "", how));
+    }
+
+    /**
+     * Titrates a sample with the corrector of a line, diluted to 5 %.
+     *
+     * @param curve grams of the dilution so far and the pH with them
+     */
+    BenchDay titrate(String vessel, String lineId, String sample, List<List<String>> curve) {
+        PlannedLine line = line(lineId);
+        write(new BatchEvent.TitrationBegun(
+                vessel,
+                Grams.of(sample),
+                line.materialKey(),
+                line.lots().stream().findFirst().map(PlannedLine.LotShare::lotCode),
+                Percent.of("5"),
+                Optional.of(22.0),
+                Map.of("electrode", Equipment.METER, "balance", line.balance())));
+        int begun = log.get(log.size() - 1).number();
+        curve.forEach(read ->
+                write(new BatchEvent.TitrationRead(begun, Grams.of(read.get(0)), Double.parseDouble(read.get(1)))));
+        return this;
     }
 
     BenchDay look(String vessel, String words) {

@@ -51,6 +51,7 @@ record Saltmarsh(Desk desk, Ledger ledger, Instant now) {
                 return false;
             }
             workshop();
+            new Equipment(desk, now).write();
             shelf();
             products();
             return true;
@@ -91,7 +92,9 @@ record Saltmarsh(Desk desk, Ledger ledger, Instant now) {
         FormulaVersion handWash = handWash();
         batches.handWash(handWash);
         pourAway("WAT-06");
-        batches.toner(kept(LacticToner.NAME, LacticToner.brief(), LacticToner.formula()));
+        FormulaVersion toner = kept(LacticToner.NAME, LacticToner.brief(), LacticToner.formula());
+        batches.toner(toner);
+        new Afterwards(desk, now).papers(toner.productId());
         batches.lotion(kept(HandLotion.NAME, HandLotion.brief(), HandLotion.formula()));
         batches.conditioner(kept(HairConditioner.NAME, HairConditioner.brief(), HairConditioner.formula()));
         Product balm = product(CalendulaBalm.NAME, CalendulaBalm.brief());

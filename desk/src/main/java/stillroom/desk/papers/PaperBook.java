@@ -68,7 +68,8 @@ public record PaperBook(Drawer<Paper> drawer) {
         return all().stream().filter(filed -> filed.paper().dueBy(day)).toList();
     }
 
-    void file(On on, String of, Paper paper) {
+    /** Files a document after those that are there. */
+    public void file(On on, String of, Paper paper) {
         int number = on(on, of).stream().mapToInt(Filed::number).max().orElse(0) + 1;
         drawer.write(new Filed(on, of, number, paper).key(), paper);
     }

@@ -13,15 +13,18 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillroom.desk.OpenDesk;
 import stillroom.formulary.batch.AsMade;
+import stillroom.formulary.batch.BatchEvent;
 import stillroom.formulary.batch.BatchStage;
 import stillroom.formulary.batch.BatchState;
 import stillroom.formulary.batch.LogEntry;
 import stillroom.formulary.batch.ReleaseGate;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Product;
+import stillroom.formulary.formula.ReadingKind;
 import stillroom.formulary.judgement.Evaluator;
 import stillroom.formulary.judgement.Subjects;
 import stillroom.formulary.material.MaterialBook;
+import stillroom.formulary.meter.MeterMarks;
 import stillroom.formulary.plan.Plan;
 import stillroom.formulary.quantity.Grams;
 import stillroom.ledger.Ledger;
@@ -170,6 +173,38 @@ class DemonstrationTest {
                 .allMatch(onHand -> onHand.compareTo(Grams.ZERO) >= 0);
         assertThat(desk.get("/materials/sunflower-oil").body()).contains("SUN-01", "expired", "Hand lotion, version 1");
         assertThat(desk.get("/lots/SLE-02").body()).contains("Foaming hand wash", "released");
+    }
+
+    @Test
+    void noRoomIsEmpty() {
+        assertThat(desk.get("/workshop/meter").body()).contains("Bench meter", "and it holds");
+        assertThat(desk.get("/workshop/vessels").body())
+                .contains("Kettle 3 l", "Sanitised", "Dirty: last held Hand lotion", "used for a batch of trials");
+        assertThat(desk.get("/packs").body()).contains("PET bottle with pump, 250 ml", "55");
+        assertThat(desk.get("/papers/products/2").body()).contains("Challenge test, version 1");
+        assertThat(desk.get("/papers/lots/SLE-02").body()).contains("Certificate of the lot");
+        assertThat(desk.get("/").body()).contains("Safety data sheet, sodium laureth sulfate");
+        String handWash = "/batches/" + batch(BatchStage.RELEASED).batch().id();
+        assertThat(desk.get(handWash + "/units").body())
+                .contains("Harbour market, stall 7 (invented)", "The pump sticks", "second shelf");
+        String toner = desk.get("/batches/" + batch(BatchStage.RESTING).batch().id() + "/ph")
+                .body();
+        assertThat(toner).contains("5.66", "5.12", "0.65").doesNotContain("not on record");
+    }
+
+    @Test
+    void everyReadingOfAPhStandsUnderACalibrationThatHeld() {
+        MeterMarks meters =
+                new MeterMarks(ledger().meters().meters(), ledger().meters().calibrations(), ZoneOffset.UTC);
+        List<LogEntry> read = batches().stream()
+                .flatMap(row -> ledger().batches().log(row.batch().id()).stream())
+                .filter(entry ->
+                        entry.event() instanceof BatchEvent.ReadingTaken taken && taken.kind() == ReadingKind.PH)
+                .toList();
+        assertThat(read)
+                .hasSizeGreaterThan(6)
+                .allSatisfy(entry -> assertThat(meters.of(((BatchEvent.ReadingTaken) entry.event()).how(), entry.at()))
+                        .isEmpty());
     }
 
     @Test

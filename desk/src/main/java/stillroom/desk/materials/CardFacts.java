@@ -35,8 +35,8 @@ final class CardFacts {
         facts.add(
                 Fact.NATURAL_ORIGIN, card.naturalOriginIndex().map(Words::plain).orElse(""));
         card.certificate()
-                .ifPresent(known -> facts.rows.add(new FactRow(
-                        CERTIFICATE, CertificateFields.words(known), "certificate of " + known.issuedOn())));
+                .ifPresent(known -> facts.rows.add(
+                        new FactRow(CERTIFICATE, CertificateFields.words(known), "the certificate itself")));
         facts.add(Fact.NOTE, card.note());
         return List.copyOf(facts.rows);
     }

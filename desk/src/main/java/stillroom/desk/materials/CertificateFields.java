@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Input;
 import stillroom.formulary.formula.ProductType;
 import stillroom.formulary.material.FragranceCertificate;
@@ -47,19 +48,20 @@ final class CertificateFields {
         return use.category() + ": " + types + ": " + use.highest();
     }
 
-    /** The certificate in words, for the card's page. */
+    /** The certificate in words, a line for each category, for the card's page. */
     static String words(FragranceCertificate certificate) {
-        String standard = certificate.standard().isEmpty() ? "" : ", " + certificate.standard();
-        String furocoumarins = certificate
+        List<String> lines = new ArrayList<>();
+        lines.add(Format.day(certificate.issuedOn())
+                + (certificate.standard().isEmpty() ? "" : ", " + certificate.standard()));
+        certificate.maxima().stream()
+                .map(use -> "Category " + use.category() + ", at most " + use.highest() + " %: "
+                        + use.types().stream().sorted().map(ProductType::words).collect(Collectors.joining(", ")))
+                .forEach(lines::add);
+        certificate
                 .furocoumarinsMilligramsPerKilogram()
-                .map(content -> "; furocoumarins " + Words.plain(content) + " mg/kg")
-                .orElse("");
-        String uses = certificate.maxima().stream()
-                .map(use -> "; category " + use.category() + " ("
-                        + use.types().stream().sorted().map(ProductType::words).collect(Collectors.joining(", "))
-                        + ") at most " + use.highest() + " %")
-                .collect(Collectors.joining());
-        return "of " + certificate.issuedOn() + standard + uses + furocoumarins;
+                .map(content -> "Furocoumarins " + Words.plain(content) + " mg/kg")
+                .ifPresent(lines::add);
+        return String.join("\n", lines);
     }
 
     /** Empty where no field is filled in, or something is refused. */
@@ -96,9 +98,7 @@ final class CertificateFields {
             Optional<ProductType> type = type(word.strip());
             if (type.isEmpty()) {
                 return input.refuse(
-                        MAXIMA,
-                        "\"" + word.strip() + "\" is no product type; they are " + String.join(", ", typeWords())
-                                + ".");
+                        MAXIMA, "\"" + word.strip() + "\" is no product type; they are " + typeWords() + ".");
             }
             types.add(type.get());
         }
@@ -112,7 +112,7 @@ final class CertificateFields {
 
     private static Optional<ProductType> type(String word) {
         for (ProductType type : ProductType.values()) {
-            if (word(type).equals(word.toLowerCase(Locale.ROOT))) {
+            if (word(type).equals(word.toLowerCase(Locale.ROOT).replace(' ', '-'))) {
                 return Optional.of(type);
             }
         }
@@ -123,9 +123,10 @@ final class CertificateFields {
         return type.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    static List<String> typeWords() {
+    /** All product types as they are written in the form. */
+    static String typeWords() {
         return List.of(ProductType.values()).stream()
                 .map(CertificateFields::word)
-                .toList();
+                .collect(Collectors.joining(", "));
     }
 }

@@ -12,8 +12,19 @@ final class ConstituentRows {
     static final String COUNT = "rows";
 
     private static final int MOST_ROWS = 200;
-    private static final List<String> PARTS =
-            List.of("name", "lower", "nominal", "upper", "role", "new", "cas", "molar-mass", "charge", "surfactant");
+    private static final List<String> PARTS = List.of(
+            "name",
+            "lower",
+            "nominal",
+            "upper",
+            "role",
+            "new",
+            "cas",
+            "molar-mass",
+            "charge",
+            "surfactant",
+            "counted-as",
+            "counted-units");
 
     private ConstituentRows() {}
 

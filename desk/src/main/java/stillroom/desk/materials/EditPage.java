@@ -14,6 +14,7 @@ import stillroom.desk.shell.Typed;
  * @param unknown for each row whether its name is not in the substance table
  * @param conflict one sentence where somebody saved in the meantime, else empty
  * @param inciNames to choose from
+ * @param productTypes how they are written in a certificate
  * @param cardNames cards that may stand in this one, as they are written in the form
  */
 public record EditPage(
@@ -29,7 +30,8 @@ public record EditPage(
         List<String> cardNames,
         List<String> usualSources,
         String currency,
-        Choices choices) {
+        Choices choices,
+        String productTypes) {
     /** The lists to choose from. */
     public record Choices(List<Choice> families, List<Choice> bases, List<Choice> roles, List<Choice> charges) {}
 

@@ -49,7 +49,8 @@ record EditView(Desk desk, Inci inci) {
                 inci.cards().choices(key),
                 Fact.USUAL_SOURCES,
                 desk.ledger().settings().read().currency(),
-                CHOICES);
+                CHOICES,
+                CertificateFields.typeWords());
     }
 
     private boolean isUnknown(Typed typed, int row) {

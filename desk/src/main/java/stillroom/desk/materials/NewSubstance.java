@@ -8,6 +8,7 @@ import java.util.Optional;
 import stillroom.desk.shell.Input;
 import stillroom.formulary.material.CasNumber;
 import stillroom.formulary.material.ChargeClass;
+import stillroom.formulary.material.Parent;
 import stillroom.formulary.material.Substance;
 
 /** Reads what the maker knows about a substance that is not in the table. */
@@ -39,7 +40,22 @@ record NewSubstance(Input input, Inci inci, int row) {
                 input.has(field(row, "surfactant")),
                 Optional.empty(),
                 List.of(),
-                "the maker's own"));
+                "the maker's own",
+                countedAs(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()));
+    }
+
+    /** The acid, base or alcohol in a salt or an ester; a law often limits it in the substance's place. */
+    private Optional<Parent> countedAs() {
+        String name = input.text(field(row, "counted-as"));
+        Optional<Double> units = input.number(field(row, "counted-units"), "How many of it", "0.1", "20");
+        Optional<Substance> acid = inci.named(name);
+        if (!name.isEmpty() && acid.isEmpty()) {
+            return input.refuse(field(row, "counted-as"), "No substance has this INCI name.");
+        }
+        return acid.map(known -> Parent.ester(known.key(), units.orElse(1.0)));
     }
 
     private List<String> casNumbers() {

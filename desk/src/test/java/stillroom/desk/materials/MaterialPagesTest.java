@@ -1,6 +1,7 @@
 package stillroom.desk.materials;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -21,11 +22,14 @@ import stillroom.formulary.formula.Line;
 import stillroom.formulary.formula.Phase;
 import stillroom.formulary.formula.Product;
 import stillroom.formulary.formula.ProductType;
+import stillroom.formulary.judgement.pot.Expressed;
 import stillroom.formulary.material.ChargeClass;
 import stillroom.formulary.material.FragranceCertificate;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
+import stillroom.formulary.material.Parent;
 import stillroom.formulary.material.Strength;
+import stillroom.formulary.material.Substance;
 import stillroom.formulary.quantity.Percent;
 import stillroom.formulary.quantity.PercentRange;
 
@@ -272,7 +276,7 @@ class MaterialPagesTest {
         FragranceCertificate certificate = first.certificate().orElseThrow();
         assertThat(certificate.maximumFor(ProductType.BODY_OIL).orElseThrow().highest())
                 .isEqualTo(Percent.of("0.8"));
-        assertThat(desk.get("/materials/perfume-of-the-test").body()).contains("category 5A");
+        assertThat(desk.get("/materials/perfume-of-the-test").body()).contains("Category 5A");
         Map<String, String> again = formOf("perfume-of-the-test");
         again.put("note", "another supplier");
         assertThat(desk.post("/materials/perfume-of-the-test/edit", again).status())
@@ -353,5 +357,35 @@ class MaterialPagesTest {
         assertThat(card("with-both").composition())
                 .extracting(part -> part.substance())
                 .containsExactly("glycerin", "material:glycerin", "water");
+    }
+
+    @Test
+    void aNewSaltSaysOfWhichAcid() {
+        Map<String, String> form = form("Calcium benzoate");
+        form.putAll(
+                Map.of("c0-name", "Calcium Benzoate", "c0-nominal", "100", "c0-new", "on", "c0-molar-mass", "282.3"));
+        form.putAll(Map.of("c0-counted-as", "Benzoic Acids"));
+        assertThat(desk.post("/materials/new", form).body()).contains("No substance has this INCI name.");
+        form.putAll(Map.of("c0-counted-as", "benzoic acid", "c0-counted-units", "2"));
+        assertThat(desk.post("/materials/new", form).status()).isEqualTo(303);
+        Substance salt =
+                desk.ledger().materials().book().substance("calcium-benzoate").orElseThrow();
+        assertThat(salt.parent()).contains(Parent.ester("benzoic-acid", 2));
+        // 2 × 122.123 ÷ 282.3
+        assertThat(Expressed.as(salt, "benzoic-acid", desk.ledger().materials().book())
+                        .orElseThrow())
+                .isEqualTo(0.8652, within(1e-4));
+    }
+
+    @Test
+    void aCertificateIsReadInPlainWordsAndShownLineByLine() {
+        Map<String, String> form = form("Scent");
+        form.putAll(Map.of("certificate-day", "2026-05-01", "certificate-standard", "an invented standard"));
+        form.put("certificate-maxima", "5A: Body lotion, body-oil: 0,8\n9: hand-wash: 2");
+        form.put("certificate-furocoumarins", "1.5");
+        assertThat(desk.post("/materials/new", form).status()).isEqualTo(303);
+        assertThat(desk.get("/materials/scent").body())
+                .contains("Category 5A, at most 0.8 %: body lotion, body oil\nCategory 9, at most 2 %: hand wash\n");
+        assertThat(desk.get("/materials/scent/edit").body()).contains("Which product types there are", "face-cream");
     }
 }

@@ -9,6 +9,7 @@ import stillroom.desk.shell.Frame;
  * Several versions beside each other.
  *
  * @param columns the versions, in the order asked
+ * @param measured of those that are runs of trials
  * @param others versions that can be put beside them
  */
 public record SideBySidePage(
@@ -18,6 +19,7 @@ public record SideBySidePage(
         List<Row> lines,
         List<Row> substances,
         List<Row> figures,
+        List<Row> measured,
         List<Row> readings) {
     public SideBySidePage {
         columns = List.copyOf(columns);
@@ -25,6 +27,7 @@ public record SideBySidePage(
         lines = List.copyOf(lines);
         substances = List.copyOf(substances);
         figures = List.copyOf(figures);
+        measured = List.copyOf(measured);
         readings = List.copyOf(readings);
     }
 
@@ -34,7 +37,7 @@ public record SideBySidePage(
      * @param address how it is asked for: product, full stop, version
      * @param href its own page
      * @param without the address of this page without it
-     * @param batch code of its newest batch, empty for none
+     * @param batches by path, newest first
      * @param findings breaches and probable faults, in sentences
      */
     public record Column(
@@ -42,11 +45,11 @@ public record SideBySidePage(
             String name,
             String href,
             String without,
-            String batch,
-            String batchHref,
+            List<Choice> batches,
             List<String> findings,
             List<Shot> shots) {
         public Column {
+            batches = List.copyOf(batches);
             findings = List.copyOf(findings);
             shots = List.copyOf(shots);
         }

@@ -64,6 +64,7 @@ public final class SideBySideRoutes {
                 rows(versions, Version::lines, ""),
                 rows(versions, Version::substances, ""),
                 rows(versions, Version::figures, "not known"),
+                rows(versions, Version::measured, ""),
                 rows(versions, Version::readings, ""));
     }
 
@@ -77,10 +78,12 @@ public final class SideBySideRoutes {
                 one.name(),
                 "/products/" + one.product().id() + "/versions/" + one.version().number(),
                 "/side-by-side?" + without,
-                one.batch().map(work -> work.batch().code()).orElse(""),
-                one.batch().map(work -> work.path()).orElse(""),
+                one.batches().stream()
+                        .map(work -> new Choice(work.path(), work.batch().code()))
+                        .toList(),
                 one.evaluation().warnings().stream().map(Finding::says).toList(),
-                one.batch().map(Shots::of).orElse(List.of()).stream()
+                one.batches().stream()
+                        .flatMap(work -> Shots.of(work).stream())
                         .filter(shot -> !shot.struck())
                         .toList());
     }

@@ -4,14 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import stillroom.desk.batches.BatchWork;
+import stillroom.desk.batches.ReadingRows;
+import stillroom.desk.batches.ReadingRows.ReadingRow;
 import stillroom.desk.products.Amounts;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Judgement;
-import stillroom.formulary.batch.BatchEvent.ReadingTaken;
-import stillroom.formulary.batch.LogEntry;
 import stillroom.formulary.evaluation.Evaluation;
 import stillroom.formulary.evaluation.Portion;
 import stillroom.formulary.evaluation.Subject;
@@ -24,7 +23,8 @@ import stillroom.formulary.material.Substance;
 /**
  * One version with all that is compared.
  *
- * @param batch its newest batch, if it was made
+ * @param batches made from it, newest first
+ * @param measured in a set of trials that it is a run of, with what was set
  */
 record Version(
         Product product,
@@ -33,18 +33,19 @@ record Version(
         Subject subject,
         Evaluation evaluation,
         Amounts amounts,
-        Optional<BatchWork> batch) {
+        List<BatchWork> batches,
+        Map<String, String> measured) {
     static Version of(Desk desk, Product product, FormulaVersion version) {
         MaterialBook book = version.kept()
                 ? desk.ledger().materials().book(version.cards())
                 : desk.ledger().materials().book();
         Subject subject = Subjects.of(version.formula(), product.brief());
         Evaluation evaluation = Judgement.of(desk, subject, book);
-        Optional<BatchWork> batch = desk.ledger().batches().fromVersion(product.id(), version.number()).stream()
-                .findFirst()
-                .map(row -> BatchWork.of(desk, row.batch().id()));
+        List<BatchWork> batches = desk.ledger().batches().fromVersion(product.id(), version.number()).stream()
+                .map(row -> BatchWork.of(desk, row.batch().id()))
+                .toList();
         Amounts amounts = Amounts.of(evaluation, desk.ledger().settings().read());
-        return new Version(product, version, book, subject, evaluation, amounts, batch);
+        return new Version(product, version, book, subject, evaluation, amounts, batches, Trialled.of(desk, version));
     }
 
     String address() {
@@ -95,19 +96,17 @@ record Version(
         return shown;
     }
 
-    /** Readings of the newest batch by kind, the latest last; struck ones left out. */
+    /** Readings of its batches, those taken alike in one row; struck ones left out. */
     Map<String, String> readings() {
         Map<String, List<String>> read = new LinkedHashMap<>();
-        batch.ifPresent(work -> {
-            for (LogEntry entry : work.log()) {
-                if (entry.event() instanceof ReadingTaken taken
-                        && taken.value().isPresent()
-                        && !work.state().struck().contains(entry.number())) {
-                    read.computeIfAbsent(Format.words(taken.kind()), none -> new ArrayList<>())
-                            .add((Format.figure(taken.value().get(), 2) + " " + taken.unit()).strip());
-                }
+        for (BatchWork work : batches) {
+            for (ReadingRow reading : ReadingRows.of(work)) {
+                String name = reading.how().isEmpty() ? reading.kind() : reading.kind() + ", " + reading.how();
+                String value = (reading.value() + " " + reading.words()).strip();
+                read.computeIfAbsent(name, none -> new ArrayList<>())
+                        .add(value + " (" + work.batch().code() + ")");
             }
-        });
+        }
         Map<String, String> shown = new LinkedHashMap<>();
         read.forEach((kind, values) -> shown.put(kind, String.join(", then ", values)));
         return shown;

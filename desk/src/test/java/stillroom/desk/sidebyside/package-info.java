@@ -1,0 +1,3 @@
+/** Tests of versions and trials beside each other. */
+@org.jspecify.annotations.NullMarked
+package stillroom.desk.sidebyside;

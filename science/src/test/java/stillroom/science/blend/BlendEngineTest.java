@@ -49,7 +49,10 @@ class BlendEngineTest {
         return LongStream.rangeClosed(1, 21).filter(seed -> seed != 6);
     }
 
-    /** ojAlgo is kept to small counted blends: on the larger ones it needs minutes. */
+    /**
+     * Ours is never above ojAlgo's. Below it may be: on a busy machine ojAlgo 57.1.0 has called 2.8057 the optimum of seed 9, where
+     * ours keeps every limit at 2.7772, so theirs was none. It is kept to small blends: on the larger ones it needs minutes.
+     */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seedsWithoutFault")
     void countedBlendsAsOjAlgo(long seed) {
@@ -57,7 +60,7 @@ class BlendEngineTest {
                 GeneratedBlend.counted(seed, 12 + (int) (seed % 4) * 6, 3 + (int) (seed % 6), 4 + (int) (seed % 3));
         BlendAnswer answer = BlendSolver.solve(blend, Patience.ENDLESS);
         double other = OtherSolvers.ojAlgo(blend, 60_000);
-        assertThat(optimum(answer)).isCloseTo(other, within(1e-8 * (1 + other)));
+        assertThat(optimum(answer)).isLessThanOrEqualTo(other + 1e-8 * (1 + other));
         assertKept(blend, answer.mix().orElseThrow());
     }
 

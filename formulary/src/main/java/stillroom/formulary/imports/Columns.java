@@ -73,6 +73,7 @@ record Columns(Table table, Terms terms) {
     private void addNames(List<Column> columns) {
         if (columns.stream()
                 .anyMatch(column -> column.meaning().names() && content(column).words() > 0)) {
+            addNamesInFront(columns);
             return;
         }
         columns.stream()
@@ -80,6 +81,50 @@ record Columns(Table table, Terms terms) {
                 .max(Comparator.comparingInt(column -> content(column).words()))
                 .filter(column -> content(column).words() > 1)
                 .ifPresent(column -> columns.set(columns.indexOf(column), column.as(Meaning.NAME)));
+    }
+
+    /** A heading that says nothing known, in front of the INCI names, over a text of its own for each line. */
+    private void addNamesInFront(List<Column> columns) {
+        boolean named = columns.stream().anyMatch(column -> column.meaning() == Meaning.NAME);
+        Column inci = columns.stream()
+                .filter(column -> column.meaning() == Meaning.INCI)
+                .findFirst()
+                .orElse(null);
+        if (named || inci == null) {
+            return;
+        }
+        columns.replaceAll(column -> column.meaning() == Meaning.LEFT_OUT
+                        && column.guessed()
+                        && column.place() == inci.place() - 1
+                        && content(column).words() * 5 >= content(inci).words() * 4
+                        && distinct(column) * 5 >= content(column).filled() * 4
+                ? column.as(Meaning.NAME)
+                : column);
+    }
+
+    private long distinct(Column column) {
+        return IntStream.rangeClosed(table.first(), table.last())
+                .mapToObj(row -> table.grid().cell(row, column.place()).text())
+                .filter(text -> !text.isEmpty())
+                .distinct()
+                .count();
+    }
+
+    /** A few words in front of many names, each over several rows: phases, whatever they are called. */
+    private boolean groups(Column column, int nameAt) {
+        Content content = content(column);
+        long names = columnsRows(nameAt);
+        return content.words() > 0
+                && content.figures() == 0
+                && names > 3
+                && distinct(column) >= 2
+                && distinct(column) * 2 <= names;
+    }
+
+    private long columnsRows(int place) {
+        return IntStream.rangeClosed(table.first(), table.last())
+                .filter(row -> !table.grid().cell(row, place).isBlank())
+                .count();
     }
 
     private void addPhases(List<Column> columns) {
@@ -93,7 +138,8 @@ record Columns(Table table, Terms terms) {
             columns.replaceAll(column -> column.meaning() == Meaning.LEFT_OUT
                             && column.guessed()
                             && column.place() < nameAt
-                            && content(column).isMostlyPhases()
+                            && (content(column).isMostlyPhases()
+                                    || column.heading().isEmpty() && groups(column, nameAt))
                     ? column.as(Meaning.PHASE)
                     : column);
         }

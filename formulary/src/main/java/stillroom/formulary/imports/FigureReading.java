@@ -57,6 +57,36 @@ final class FigureReading {
                 : Figure.exact(clean);
     }
 
+    private static final String BY_WEIGHT = "(?:\\s*(?:%|‰|mg|kg|g|gr|grams?|gramm)(?![\\p{L}]))?";
+    private static final Pattern REMARK = Pattern.compile("(" + Numeral.FORM + BY_WEIGHT + ")[;,]?\\s+\\(?\\p{L}.*|("
+            + Numeral.FORM + BY_WEIGHT + ")\\s*\\([^()]*\\p{L}[^()]*\\)");
+    private static final Pattern SOMETHING_HUNDRED = Pattern.compile(
+            "(?!max|bis|hasta|unter|under|below|less)\\p{L}[\\p{L}.: ]{0,15}\\s100(?:[.,]0+)?\\s*[%g]?");
+
+    /** The cell of a column of amounts, where words may stand behind the figure, or before 100. */
+    static Figure leniently(Cell cell, Optional<Mark> mark) {
+        Figure strict = read(cell, mark);
+        if (strict.kind() != Figure.Kind.UNREADABLE || cell.number().isPresent()) {
+            return strict;
+        }
+        String text = cell.text().toLowerCase(Locale.ROOT).strip();
+        if (SOMETHING_HUNDRED.matcher(text).matches()) {
+            return Figure.of(Figure.Kind.TO_WHOLE).with(Flag.doubt("\"" + cell.text() + "\" is taken as q.s. to 100."));
+        }
+        Matcher remark = REMARK.matcher(text);
+        if (!remark.matches()) {
+            return strict;
+        }
+        Figure figure = plain(
+                remark.group(1) != null
+                        ? remark.group(1).strip()
+                        : remark.group(2).strip(),
+                mark);
+        return figure.isNumber()
+                ? figure.with(Flag.doubt("Words stand behind the figure: \"" + cell.text() + "\"."))
+                : strict;
+    }
+
     static Figure text(String typed, Optional<Mark> mark) {
         String text =
                 typed.replace('−', '-').replace('–', '-').replace('—', '-').strip();

@@ -48,6 +48,13 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
         Amounts.Made made = Amounts.of(lines, checks.figures(figures), percents);
         List<Flag> flags = new ArrayList<>(unit.flags());
         flags.addAll(shares.flags());
+        Confirmed.judge(
+                        figures,
+                        unit.unit(),
+                        batch.isPresent() || !variant.checks().isEmpty(),
+                        segment,
+                        variant.main())
+                .ifPresent(flags::add);
         flags.addAll(new Leftovers(table, segment, variant.main(), terms).judge());
         flags.addAll(Sums.judge(segment, variant.main(), unit.unit(), made.amounts()));
         return Optional.of(new ReadFormula(

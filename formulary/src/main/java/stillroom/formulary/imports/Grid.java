@@ -12,12 +12,22 @@ import java.util.List;
  */
 public record Grid(String name, List<List<Cell>> rows, List<String> remarks, boolean turned) {
     public Grid {
-        rows = rows.stream().map(List::copyOf).toList();
+        rows = rows.stream()
+                .map(row -> isRuler(row) ? List.<Cell>of() : List.copyOf(row))
+                .toList();
         remarks = List.copyOf(remarks);
     }
 
     public Grid(String name, List<List<Cell>> rows) {
         this(name, rows, List.of(), false);
+    }
+
+    /** A line drawn with signs, as under headings in a text. */
+    private static boolean isRuler(List<Cell> row) {
+        int signs = row.stream().mapToInt(cell -> cell.text().length()).sum();
+        return signs >= 3
+                && row.stream()
+                        .allMatch(cell -> cell.number().isEmpty() && cell.text().matches("[^\\p{L}\\p{N}]*"));
     }
 
     public int height() {

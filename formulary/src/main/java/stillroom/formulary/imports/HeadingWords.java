@@ -58,7 +58,10 @@ final class HeadingWords {
                 FIRST,
                 Meaning.FUNCTION,
                 ".*(function|funktion|\\brole\\b|purpose|fonction|funcion|\\bwhy\\b|zweck|funzione|functie|category|kategorie|funkcj).*|use|type|typ");
-        put(THEN, Meaning.PHASE, "(phase|fase|faza|phasen|fas|teil|part|partie|ph\\.)( ?(no|nr|#|n°|name))?\\.?");
+        put(
+                THEN,
+                Meaning.PHASE,
+                "(stage|etape|schritt|stufe|stap|abschnitt|group|gruppe|groupe|grupo|gruppo|vaihe|phase|fase|faza|faze|phasen|fas|teil|part|partie|ph\\.)( ?(no|nr|#|n°|name))?\\.?");
         put(THEN, Meaning.INCI, ".*\\binci\\b.*");
         put(
                 THEN,
@@ -67,7 +70,7 @@ final class HeadingWords {
         put(
                 THEN,
                 Meaning.NAME,
-                "(the |raw |list of |name of )*(ingredient\\w*|material\\w*|rohstoff\\w*|zutat\\w*|inhaltsstoff\\w*|matieres? premieres?.*|ingrediente\\w*|materias? primas?.*|materia prima|substan\\w*|component\\w*|komponente\\w*|grondstof\\w*|name|names|nom|nombre|nome|naam|item|items|chemical\\w*|constituent\\w*|compound|skladnik\\w*|surovin\\w*|ravara|what|stoff\\w*|einsatzstoff\\w*|product|produkt|rm)\\b.*");
+                "(the |raw |list of |name of )*(ingredient\\w*|material\\w*|rohstoff\\w*|zutat\\w*|inhaltsstoff\\w*|matieres?\\b.*|raaka-?aine\\w*|alapanyag\\w*|surowiec|slozka|ravara\\w*|rastoff|sirovin\\w*|ingrediente\\w*|materias? primas?.*|materia prima|substan\\w*|component\\w*|komponente\\w*|grondstof\\w*|name|names|nom|nombre|nome|naam|item|items|chemical\\w*|constituent\\w*|compound|skladnik\\w*|surovin\\w*|ravara|what|stoff\\w*|einsatzstoff\\w*|product|produkt|rm)\\b.*");
         put(
                 THEN,
                 Meaning.NOTE,

@@ -77,7 +77,7 @@ record Heads(Grid grid, Terms terms) {
         Column first = columns.get(0);
         boolean titled = first.guessed()
                 && first.heading().length() <= LONGEST_TITLE
-                && !RowWords.isPhaseAlone(first.heading())
+                && (!RowWords.isPhaseAlone(first.heading()) || comesAgain(first, columns))
                 && !RowWords.isTotal(first.heading())
                 && !RowWords.isFact(first.heading())
                 && !terms.knownName().test(first.heading());
@@ -87,8 +87,24 @@ record Heads(Grid grid, Terms terms) {
                 && others.stream()
                         .noneMatch(column -> FigureReading.text(column.heading(), Optional.empty())
                                 .isAmount());
-        boolean room = titled || first.place() > 0 && wordsBelow(row, first.place());
+        boolean room = others.stream().anyMatch(column -> column.guessed() && wordsBelow(row, column))
+                || titled
+                || first.place() > 0 && wordsBelow(row, first.place());
         return amounts && known * 2 > others.size() && room && !isNamedBelow(row) && hasFiguresBelow(row, others);
+    }
+
+    private boolean wordsBelow(int row, Column column) {
+        return java.util.stream.IntStream.rangeClosed(row + 1, row + 3)
+                        .filter(below -> grid.cell(below, column.place()).text().matches(".*\\p{L}{3}.*"))
+                        .count()
+                >= 2;
+    }
+
+    private static boolean comesAgain(Column first, List<Column> columns) {
+        return columns.stream()
+                        .filter(column -> column.heading().equals(first.heading()))
+                        .count()
+                > 1;
     }
 
     /** Whether a proper heading comes right below: then this row is a title. */

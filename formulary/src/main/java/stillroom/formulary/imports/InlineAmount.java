@@ -34,6 +34,7 @@ record InlineAmount(String name, Figure figure, boolean sure) {
 
     static Optional<InlineAmount> read(String text, Optional<Mark> mark) {
         return parted(RANGE_BEHIND, text, 1, mark, true)
+                .or(() -> twice(text, mark))
                 .or(() -> parted(BEHIND, text, 1, mark, true))
                 .or(() -> parted(BEFORE, text, 2, mark, true))
                 .or(() -> broken(text))
@@ -43,6 +44,23 @@ record InlineAmount(String name, Figure figure, boolean sure) {
                 .or(() -> parted(BARE_BEFORE, text, 2, mark, false));
     }
 
+    /** "2 g preservative (1 %)": what stands first counts, and a mass behind it as well is doubtful. */
+    private static Optional<InlineAmount> twice(String text, Optional<Mark> mark) {
+        Optional<InlineAmount> before = parted(BEFORE, text, 2, mark, true);
+        Optional<InlineAmount> behind = parted(BEHIND, text, 1, mark, true);
+        boolean both = before.isPresent() && behind.isPresent();
+        if (!both || behind.get().name().matches("[\\d.,]*\\s*")) {
+            return Optional.empty();
+        }
+        boolean share = behind.get().figure().unit().map(Unit::isShare).orElse(true);
+        return share
+                ? before
+                : before.map(one -> new InlineAmount(
+                        one.name(),
+                        one.figure().with(Flag.doubt("\"" + text + "\" holds two amounts; the first is taken.")),
+                        true));
+    }
+
     private static Optional<InlineAmount> parted(
             Pattern form, String text, int nameAt, Optional<Mark> mark, boolean sure) {
         Matcher parted = form.matcher(text.strip());
@@ -50,9 +68,16 @@ record InlineAmount(String name, Figure figure, boolean sure) {
             return Optional.empty();
         }
         Figure figure = FigureReading.text(parted.group(3 - nameAt), mark);
-        return figure.isAmount()
+        return figure.isAmount() && isName(parted.group(nameAt))
                 ? Optional.of(new InlineAmount(parted.group(nameAt).strip(), figure, sure))
                 : Optional.empty();
+    }
+
+    /** No unit, and no bracket left open: "bar (makes 300 g)" names no ingredient. */
+    private static boolean isName(String text) {
+        long open = text.chars().filter(sign -> sign == '(').count();
+        long closed = text.chars().filter(sign -> sign == ')').count();
+        return open == closed && UnitWords.of(text).isEmpty();
     }
 
     private static Optional<InlineAmount> broken(String text) {

@@ -28,6 +28,8 @@ record Leftovers(Table table, List<Row> segment, int main, Terms terms) {
             }
         }
         rivals(flags);
+        totalsByValue(flags);
+        unheaded(flags);
         return flags;
     }
 
@@ -91,6 +93,39 @@ record Leftovers(Table table, List<Row> segment, int main, Terms terms) {
                 flags.add(Flag.doubt("The column \"" + column.heading()
                         + "\" was left out, though its figures add up to 100 as well."));
             }
+        }
+    }
+
+    private void totalsByValue(List<Flag> flags) {
+        segment.stream()
+                .filter(row -> row.kind() == RowKind.TOTAL
+                        && !row.names().isEmpty()
+                        && !RowWords.isTotal(row.names().get(0))
+                        && !RowWords.isTotal(row.text())
+                        && terms.guidance().rows().get(row.place()) == null)
+                .forEach(row -> flags.add(Flag.doubt("Row " + (row.place() + 1) + " (\"" + row.text()
+                        + "\") is taken for the total, as it is the sum of the lines above.")));
+    }
+
+    /** Several columns of figures without headings, or names that come again behind the first figures. */
+    private void unheaded(List<Flag> flags) {
+        if (!table.heads().isEmpty()) {
+            return;
+        }
+        List<Column> amounts = table.columns(Meaning.AMOUNT);
+        int firstAmount = amounts.isEmpty() ? Integer.MAX_VALUE : amounts.get(0).place();
+        boolean namesAgain = amounts.size() > 1
+                && table.columns().stream()
+                        .anyMatch(column -> column.place() > firstAmount
+                                && column.place()
+                                        < amounts.get(amounts.size() - 1).place()
+                                && (column.meaning().names()
+                                        || column.meaning() == Meaning.NOTE
+                                        || column.meaning() == Meaning.LEFT_OUT));
+        if (namesAgain) {
+            flags.add(
+                    Flag.doubt(
+                            "Words stand between the columns of figures and no headings above them; these are perhaps two formulas."));
         }
     }
 

@@ -1,7 +1,6 @@
 package stillroom.formulary.imports;
 
 import java.math.BigDecimal;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,10 +17,6 @@ record MaterialReading(Table table, List<Row> rows, Terms terms) {
     private static final Pattern PAID_FOR = Pattern.compile(
             "(?:/|per|pro|je|por|par|al|\\bfor\\b|,)\\s*(" + Numeral.FORM + ")?\\s*(kg|kilo|g|gr|lb|oz|ml|l)\\b");
     private static final Pattern MONEY = Pattern.compile("(" + Numeral.FORM + ")");
-    private static final Pattern DAY_FIRST = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})");
-    private static final Pattern YEAR_FIRST = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})(?:T.*| .*)?");
-    private static final Pattern SLASHED = Pattern.compile("(\\d{1,2})/(\\d{1,2})/(\\d{4})");
-    private static final Pattern MONTH = Pattern.compile("(\\d{1,2})[./-](\\d{4})");
 
     List<ReadMaterial> read() {
         return rows.stream()
@@ -144,50 +139,14 @@ record MaterialReading(Table table, List<Row> rows, Terms terms) {
         if (text.isEmpty()) {
             return Optional.empty();
         }
-        Optional<LocalDate> day = day(text, flags);
+        Optional<LocalDate> day = Days.of(column(meaning)).read(text, flags);
         if (day.isEmpty()) {
             flags.add(Flag.doubt("\"" + text + "\" is no day that can be read."));
         }
         return day;
     }
 
-    private static Optional<LocalDate> day(String text, List<Flag> flags) {
-        Matcher year = YEAR_FIRST.matcher(text);
-        Matcher first = DAY_FIRST.matcher(text);
-        Matcher slashed = SLASHED.matcher(text);
-        Matcher month = MONTH.matcher(text);
-        if (year.matches()) {
-            return date(year.group(1), year.group(2), year.group(3));
-        }
-        if (first.matches()) {
-            return date(first.group(3), first.group(2), first.group(1));
-        }
-        if (slashed.matches()) {
-            return slashed(slashed, flags);
-        }
-        if (month.matches()) {
-            flags.add(Flag.note("The month's last day is taken."));
-            return date(month.group(2), month.group(1), "1").map(day -> day.withDayOfMonth(day.lengthOfMonth()));
-        }
-        return Optional.empty();
-    }
-
-    private static Optional<LocalDate> slashed(Matcher slashed, List<Flag> flags) {
-        int one = Integer.parseInt(slashed.group(1));
-        int other = Integer.parseInt(slashed.group(2));
-        if (one <= 12 && other <= 12 && one != other) {
-            flags.add(Flag.doubt("\"" + slashed.group() + "\" is taken as day/month/year."));
-        }
-        return one > 12 || other <= 12
-                ? date(slashed.group(3), slashed.group(2), slashed.group(1))
-                : date(slashed.group(3), slashed.group(1), slashed.group(2));
-    }
-
-    private static Optional<LocalDate> date(String year, String month, String day) {
-        try {
-            return Optional.of(LocalDate.of(Integer.parseInt(year), Integer.parseInt(month), Integer.parseInt(day)));
-        } catch (DateTimeException none) {
-            return Optional.empty();
-        }
+    private List<String> column(Meaning meaning) {
+        return rows.stream().map(row -> table.text(row.place(), meaning)).toList();
     }
 }

@@ -14,7 +14,7 @@ final class QuantumSatis {
                     + "|quantum satis|quantum sufficit|quantity sufficient|as needed|as required|if needed|nach bedarf|bei bedarf"
                     + "|n\\.\\s*b\\.|selon besoin|quantité suffisante|sufficient|suff\\.?|quanto basta|cantidad suficiente|naar behoefte)";
     private static final String UP_TO =
-            "(?:ad|to|up to|add to|make up to|fill (?:up )?to|top up to|auf|auffüllen auf|auff\\. auf|bis|à|a|hasta|jusqu'à|pour|para|per|fino a|tot|->|→|=)";
+            "(?:ad|do|till?|to|up to|add to|make up to|fill (?:up )?to|top up to|auf|auffüllen auf|auff\\. auf|bis|à|a|hasta|jusqu'à|pour|para|per|fino a|tot|->|→|=)";
     private static final Pattern ASKED = Pattern.compile("(?<![\\p{L}])" + ASKING + "(?![\\p{L}])");
     private static final Pattern WHOLE = Pattern.compile("(?:" + ASKING + "[\\s,:]*)?" + UP_TO + "\\s*(?:make\\s*)?("
             + Numeral.FORM + ")\\s*(%|g|gr|grams?|gramm|kg|ml|parts?|teile)?[\\s.*]*");
@@ -29,6 +29,9 @@ final class QuantumSatis {
 
     /** @param text in lower case */
     static Figure read(String text, Optional<Mark> mark) {
+        if (text.matches("ph\\.?\\s*:?")) {
+            return Figure.NOTHING;
+        }
         if (PH.matcher(text).find()) {
             return toReading(ReadingKind.PH, text);
         }

@@ -47,12 +47,26 @@ final class RowReading {
                 .filter(Row::hasAmount)
                 .map(row -> row.figures().get(0).middle())
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
-        if (first.figures().get(0).isNumber()
-                && first.figures().get(0).unit().isEmpty()
-                && isNear(others, BigDecimal.valueOf(100))
+        Figure figure = first.figures().get(0);
+        boolean bare = figure.unit().isEmpty() && isNear(others, BigDecimal.valueOf(100));
+        boolean whole = figure.unit().isPresent() && isNear(others(first, figure), figure.middle());
+        if (figure.isNumber()
+                && (bare || whole)
+                && !terms.knownName()
+                        .test(first.names().isEmpty() ? "" : first.names().get(0))
                 && terms.guidance().rows().get(first.place()) == null) {
             rows.set(rows.indexOf(first), plain(first.place(), RowKind.TITLE));
         }
+    }
+
+    /** What the lines below come to in the same unit: "Lotion (200 g)" above 200 g is a title. */
+    private BigDecimal others(Row first, Figure figure) {
+        return rows.stream()
+                .filter(row -> row.kind() == RowKind.LINE && row != first && row.hasAmount())
+                .map(row -> row.figures().get(0))
+                .filter(one -> one.unit().equals(figure.unit()))
+                .map(Figure::middle)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     /** Names that carry their amounts in the same cell, all through the table. */
@@ -73,7 +87,11 @@ final class RowReading {
 
     private Row head(int place) {
         String first = text(place).isEmpty() ? "" : firstText(place);
+        long times = table.grid().rows().get(place).stream()
+                .filter(cell -> cell.text().equals(first))
+                .count();
         return RowWords.isPhaseAlone(first)
+                        && times < 2
                         && !HeadingWords.read(0, first)
                                 .map(c -> c.meaning() == Meaning.PHASE)
                                 .orElse(false)
@@ -118,11 +136,17 @@ final class RowReading {
             return RowKind.NOTE;
         }
         boolean known = terms.knownName().test(name);
+        if (!known && isUnknownHeading(line)) {
+            return RowKind.HEADING;
+        }
         if (!known && (RowWords.isFact(first) || RowWords.isFact(name)) && !name.isEmpty()) {
             return RowWords.title(first).isPresent() ? RowKind.TITLE : RowKind.NOTE;
         }
         if (!known && RowWords.isPhase(name) && !isPhraseOfALine(line)) {
             return RowKind.PHASE;
+        }
+        if (line.hasAmount() && !name.isEmpty() && !known && isTotalByValue(line)) {
+            return RowKind.TOTAL;
         }
         if (line.hasAmount()) {
             return name.isEmpty() ? unnamed(line) : RowKind.LINE;
@@ -137,7 +161,7 @@ final class RowReading {
 
     private RowKind withoutAmount(Row line, String name, boolean known) {
         if (name.isEmpty()) {
-            return line.phase().isEmpty() || !RowWords.isPhaseAlone(line.phase()) ? RowKind.NOTE : RowKind.PHASE;
+            return isBand(line) || RowWords.isPhaseAlone(line.phase()) ? RowKind.PHASE : RowKind.NOTE;
         }
         boolean unreadable = line.figures().stream().anyMatch(figure -> figure.kind() == Figure.Kind.UNREADABLE);
         if (unreadable && !known && isWholeSoFar()) {
@@ -190,6 +214,33 @@ final class RowReading {
                 .anyMatch(row -> row.kind() == RowKind.PHASE
                         && !row.names().isEmpty()
                         && row.text().equals(row.names().get(0)));
+    }
+
+    /** One text in front of the column of names, right above a line: the name of a phase over the width of the table. */
+    private boolean isBand(Row line) {
+        int nameAt = table.names().isEmpty() ? 0 : table.names().get(0).place();
+        String first = firstText(line.place());
+        boolean inFront = java.util.stream.IntStream.range(0, nameAt)
+                .anyMatch(place -> table.grid().cell(line.place(), place).text().equals(first));
+        return !first.isEmpty() && inFront && line.text().equals(first) && isLineBelow(line.place());
+    }
+
+    /** Nothing but words in the first row of a table of which no heading is known: headings in words that are not known. */
+    private boolean isUnknownHeading(Row line) {
+        List<Cell> cells = table.columns(Meaning.AMOUNT).stream()
+                .map(column -> table.grid().cell(line.place(), column.place()))
+                .filter(cell -> !cell.isBlank())
+                .toList();
+        return table.heads().isEmpty()
+                && RowWords.title(firstText(line.place())).isEmpty()
+                && !RowWords.isFact(firstText(line.place()))
+                && rows.stream().noneMatch(row -> row.kind() == RowKind.LINE || row.kind() == RowKind.PHASE)
+                && !cells.isEmpty()
+                && cells.stream()
+                        .allMatch(
+                                cell -> cell.number().isEmpty() && !cell.text().matches(".*\\d.*"))
+                && !line.hasAmount()
+                && isLineBelow(line.place());
     }
 
     /** Whether a row looks like a heading: the first one, or after an empty row, or ended by a colon. */
@@ -263,6 +314,24 @@ final class RowReading {
         return RowKind.LINE;
     }
 
+    /** As much as all lines above together, and not what fills them up to 100: a total, in whatever language. */
+    private boolean isTotalByValue(Row line) {
+        long lines = rows.stream().filter(row -> row.kind() == RowKind.LINE).count();
+        if (lines < 3) {
+            return false;
+        }
+        for (int i = 0; i < line.figures().size(); i++) {
+            Figure figure = line.figures().get(i);
+            BigDecimal above = sumAbove(i, false);
+            boolean fills = isNear(above.add(figure.middle()), BigDecimal.valueOf(100))
+                    || isNear(above.add(figure.middle()), BigDecimal.ONE);
+            if (figure.kind() == Figure.Kind.EXACT && isNear(figure.middle(), above) && !fills) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private boolean hasToWhole(int column) {
         return rows.stream()
                 .filter(row -> row.kind() == RowKind.LINE)
@@ -325,7 +394,7 @@ final class RowReading {
 
     private Figure figure(int place, Column column) {
         Cell cell = table.grid().cell(place, column.place());
-        Figure read = FigureReading.read(cell, terms.mark());
+        Figure read = FigureReading.leniently(cell, terms.mark());
         Figure figure = read.isAmount() && cell.is(Cell.Trait.HIDDEN)
                 ? read.with(Flag.doubt("The amount stands in a row or column that the sheet hides."))
                 : read;
@@ -366,6 +435,13 @@ final class RowReading {
         if (names.isEmpty() || !blank) {
             return;
         }
+        Figure bare = bareInline ? FigureReading.text(names.get(0), terms.mark()) : Figure.NOTHING;
+        if (bare.isNumber()) {
+            names.clear();
+            figures.clear();
+            figures.add(bare);
+            return;
+        }
         InlineAmount.read(names.get(0), terms.mark())
                 .filter(inline ->
                         bareInline || inline.sure() && !inline.figure().isNumber())
@@ -393,7 +469,14 @@ final class RowReading {
     }
 
     private Row plain(int place, RowKind kind) {
-        return new Row(place, kind, "", List.of(), "", "", text(place), List.of(), List.of());
+        String text = kind == RowKind.TITLE && text(place).isEmpty() ? textInFront(place) : text(place);
+        return new Row(place, kind, "", List.of(), "", "", text, List.of(), List.of());
+    }
+
+    /** A title may stand in a first column that holds nothing else. */
+    private String textInFront(int place) {
+        int left = table.columns().stream().mapToInt(Column::place).min().orElse(0);
+        return left == 1 ? table.grid().cell(place, 0).text() : "";
     }
 
     /** All that stands in the columns of this table, left to right. */

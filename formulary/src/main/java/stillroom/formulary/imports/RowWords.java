@@ -7,11 +7,11 @@ import java.util.regex.Pattern;
 /** What the first words of a row say about it. */
 final class RowWords {
     private static final Pattern TOTAL = Pattern.compile(
-            "(grand[ -]|in |sub-?\\s?|zwischen|sous-?\\s?|overall |check ?sum ?|control ?)?(totals?|totales?|totaal|sum|sums|summe|gesamt(menge|summe|gewicht|ergebnis)?|somme|suma|soma|insgesamt|zusammen|razem|celkem|tot\\.|σ|∑)"
+            "(grand[ -]|in |sub-?\\s?|zwischen|sous-?\\s?|overall |check ?sum ?|control ?)?(totals?|totales?|totalt|alto?gether|all together|ensemble|yhteensa|lacznie|ukupno|osszesen|toplam|totale|totaal|sum|sums|summe|gesamt(menge|summe|gewicht|ergebnis)?|somme|suma|soma|insgesamt|zusammen|razem|celkem|tot\\.|σ|∑)"
                     + "(?![\\p{L}]).*|100\\s*%|zwischensumme.*|gesamt:?|(check|kontrolle|controle)( ?\\(?100 ?%?\\)?)?:?");
     private static final Pattern OF_A_PHASE = Pattern.compile(".*(phase|fase|sub|zwischen|sous|part [a-z]).*");
     private static final Pattern PHASE_SURE = Pattern.compile(
-            "(phase|fase|faza|teil|part|partie|stage)\\s*[:\\-.#]?\\s*([a-z]|\\d{1,2}|[ivx]{1,4})\\d?\\b.*"
+            "((phase|fase|faza)\\s*[:\\-.#]?\\s*|(teil|part|partie|stage)[\\s:\\-.#]+)([a-z]|\\d{1,2}|[ivx]{1,4})\\d?\\b.*"
                     + "|[\\p{L}\\- /()]{0,30}(phase|fase)(?!\\p{L})[^.]{0,30}|([a-z]|\\d)[\\d.):\\-]*\\s*[-:.)]?\\s*[\\p{L}\\- ]{0,25}(phase|fase)\\b.{0,30}");
     private static final Pattern PHASE_LETTER = Pattern.compile("\\(?([a-h]\\d?|i{1,3}|iv|v)\\)?[.):]?");
     private static final Pattern PHASE_LIKE = Pattern.compile(
@@ -20,14 +20,16 @@ final class RowWords {
     private static final Pattern METHOD = Pattern.compile(
             "(procedure|method|directions|instructions?|manufactur\\w*|making|preparation|process|steps?|how to( make)?|herstell\\w*|verfahren|arbeitsweise|arbeitsanweisung|zubereitung|anleitung|durchfuhrung|mode op\\w*|procede|protocole|fabricacion|elaboracion|procedimiento|metodo|procedimento|preparazione|bereiding|werkwijze)( .{0,20})?[:.]?");
     private static final Pattern FACT = Pattern.compile(
-            "(batch|batch ?size|batch ?weight|total batch|for|makes|ansatz\\w*|chargengr\\w*|lot size|taille.*|size|yield|date|datum|fecha|data|version.*|rev\\w*\\.?|ph|ph[ -].*|final ph.*|target ph.*|viscosity.*|viskosit.*|density.*|dichte.*|page|seite|temp\\w*.*|total cost.*|cost.*|kosten.*|price.*|preis.*|fill\\w*.*|units?|pieces|stuck.*|loss.*|hlb.*|rpm.*|speed.*|mixing.*|shelf life.*|storage.*|menge gesamt|number of.*|anzahl.*|author|autor|by|prepared.*|erstellt.*|made by.*|customer|kunde|project|projekt|code|ref\\w*|type|typ|status|product.*|produkt.*|formula|formula (no|nr|name|code|id|number).*|formel|rezept\\w*|recept|recette|receta|ricetta|receita|recipe.*|name|title|titel|nom|produit.*|producto.*|notes?|hinweis\\w*|bemerkung\\w*|appearance|colou?r|odou?r|skin type.*|batch (no|nr|number|code).*|charge.*|lot (no|nr).*|stand|stand ?:.*|(rezept\\w*|formula|formule|ricetta|recette|receta|recept) ?(nr|no|n°|nº|#)?[.]? ?[\\d./-]+|cantidad total.*|quantita totale.*|quantidade total.*|(evaporation|water loss|verdunstung|verlust|perte|rendement|resa|merma).*)\\s?[:=]?");
+            "(quantite a fabriquer|quantita da preparare|cantidad a fabricar|batch|batch ?size|batch ?weight|batch \\(.*\\)|total batch|for|makes|ansatz\\w*|chargengr\\w*|lot size|taille.*|size|yield|date|datum|fecha|data|version.*|rev\\w*\\.?|ph|ph[ -].*|final ph.*|target ph.*|viscosity.*|viskosit.*|density.*|dichte.*|page|seite|temp\\w*.*|total cost.*|cost.*|kosten.*|price.*|preis.*|fill\\w*.*|units?|pieces|stuck.*|loss.*|hlb.*|rpm.*|speed.*|mixing.*|shelf life.*|storage.*|menge gesamt|number of.*|anzahl.*|author|autor|by|prepared.*|erstellt.*|made by.*|customer|kunde|project|projekt|code|ref\\w*|type|typ|status|product.*|produkt.*|formula|formula (no|nr|name|code|id|number).*|formel|rezept\\w*|recept|recette|receta|ricetta|receita|recipe.*|name|title|titel|nom|produit.*|producto.*|notes?|hinweis\\w*|bemerkung\\w*|appearance|colou?r|odou?r|skin type.*|batch (no|nr|number|code).*|charge.*|lot (no|nr).*|stand|stand ?:.*|(rezept\\w*|formula|formule|ricetta|recette|receta|recept) ?(nr|no|n°|nº|#)?[.]? ?[\\d./-]+|cantidad total.*|quantita totale.*|quantidade total.*|(evaporation|water loss|verdunstung|verlust|perte|rendement|resa|merma).*)\\s?[:=]?");
     private static final Pattern TITLED = Pattern.compile(
-            "(?iu)(?:product|product name|f[oó]rmula|ficha|artikel|bezeichnung|produkt|produktname|formula|formula name|formel|rezept|rezeptur|recept|recette|receta|ricetta|receita|recipe|recipe name|name|title|titel|nom|nom du produit|produit|producto|prodotto|formule|formula title)\\s*[:=]\\s*(.*)");
+            "(?iu)(?:calculation|kalkulation|calcul|calcolo|nom de la recette|nombre del producto|nome do produto|nome del prodotto|product|product name|f[oó]rmula|ficha|artikel|bezeichnung|produkt|produktname|formula|formula name|formel|rezept|rezeptur|recept|recette|receta|ricetta|receita|recipe|recipe name|name|title|titel|nom|nom du produit|produit|producto|prodotto|formule|formula title)(?:\\s*(?:n[r°oº.]*|no\\.|#)?\\s*[\\d./-]+)?\\s*[:=]\\s*(.*)");
     private static final Pattern LIST = Pattern.compile(
             "(ingredients?|zutaten|you need|you will need|du brauchst|ingredientes|ingredienti|what you need|materials?|rohstoffe)\\b[^:]{0,40}:|ingredients?|zutaten");
     private static final Pattern MAKES = Pattern.compile(".*\\b(makes|ergibt|for|fur|pour|para|per)\\s+(?<said>\\d.*)");
+    private static final Pattern MAKES_SO_MUCH =
+            Pattern.compile("(?i).*\\((makes|yields|ergibt|for|für|pour|para|per)\\s+\\d[^)]*\\).*");
     private static final Pattern BATCH = Pattern.compile(
-            "(total )?(batch( size| weight)?|ansatz\\w*|chargengr\\w*|lot size|taille( du lot)?|makes|yield|gesamtmenge|menge gesamt|for|quantite totale|quantita totale|cantidad total|quantidade total|tamano( del)? lote|hoeveelheid totaal|batch totale|lotto|partita)\\s*[:=]?\\s*(?<said>.*)");
+            "(total )?(quantite a fabriquer|quantita da preparare|cantidad a fabricar|batch( size| weight)?|ansatz\\w*|chargengr\\w*|lot size|taille( du lot)?|makes|yield|gesamtmenge|menge gesamt|for|quantite totale|quantita totale|cantidad total|quantidade total|tamano( del)? lote|hoeveelheid totaal|batch totale|lotto|partita)\\s*[:=]?\\s*(?<said>.*)");
 
     private RowWords() {}
 
@@ -86,7 +88,9 @@ final class RowWords {
             return Optional.of(batch.group("said"));
         }
         Matcher makes = MAKES.matcher(Folding.of(text));
-        return isList(text) && makes.matches() ? Optional.of(makes.group("said")) : Optional.empty();
+        return (isList(text) || MAKES_SO_MUCH.matcher(text).matches()) && makes.matches()
+                ? Optional.of(makes.group("said"))
+                : Optional.empty();
     }
 
     /** How a phase is named in the formula: "A" becomes "Phase A". */

@@ -25,8 +25,10 @@ final class Sides {
     private static boolean begins(Column column, List<Column> side, List<Column> all) {
         boolean repeats =
                 side.stream().anyMatch(one -> Folding.of(one.heading()).equals(Folding.of(column.heading())));
-        boolean opens =
-                column.meaning().names() || column.meaning() == Meaning.PHASE || column.meaning() == Meaning.NUMBER;
+        boolean opens = column.meaning().names()
+                || column.guessed()
+                || column.meaning() == Meaning.PHASE
+                || column.meaning() == Meaning.NUMBER;
         return opens && repeats && isWhole(side) && isWhole(after(column, all));
     }
 
@@ -35,7 +37,7 @@ final class Sides {
     }
 
     private static boolean isWhole(List<Column> side) {
-        return side.stream().anyMatch(column -> column.meaning().names())
+        return side.stream().anyMatch(column -> column.meaning().names() || column.guessed())
                 && side.stream().anyMatch(column -> column.meaning() == Meaning.AMOUNT);
     }
 }

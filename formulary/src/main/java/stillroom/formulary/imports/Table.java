@@ -56,8 +56,19 @@ record Table(
         boolean priced =
                 column(Meaning.PRICE).isPresent() && columns(Meaning.AMOUNT).size() <= 1;
         boolean noAmounts = columns(Meaning.AMOUNT).isEmpty();
-        boolean whole = !lots && columns(Meaning.AMOUNT).stream().anyMatch(this::isWhole);
+        boolean record = column(Meaning.LOT).isPresent()
+                && !noAmounts
+                && columns.stream()
+                        .noneMatch(column -> column.meaning().isOfTheShelf() && column.meaning() != Meaning.LOT);
+        boolean summed = !noAmounts && column(Meaning.STOCK).isEmpty() && hasTotal();
+        boolean whole =
+                record || summed || !lots && columns(Meaning.AMOUNT).stream().anyMatch(this::isWhole);
         return !names().isEmpty() && shelf && !shares && !whole && !phases && (lots || priced || noAmounts);
+    }
+
+    private boolean hasTotal() {
+        return java.util.stream.IntStream.rangeClosed(first, last)
+                .anyMatch(row -> grid.rows().get(row).stream().anyMatch(cell -> RowWords.isTotal(cell.text())));
     }
 
     /** Whether a column holds shares, or figures that make 100 or 1. */

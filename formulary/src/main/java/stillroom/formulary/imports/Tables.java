@@ -48,13 +48,24 @@ record Tables(Grid grid, Terms terms) {
             row--;
         }
         boolean total = row > 0 && isTotal(row) && nothingButWords(row - 1);
-        boolean top = head.row() <= 25 && (total || nothingButWords(row));
+        boolean top = head.row() <= 25 && (total || nothingButWords(row) || isFewFigures(head, row));
         for (; top && row >= 0; row--) {
             if (!isBlank(row)) {
                 titles.add(0, row);
             }
         }
         return titles;
+    }
+
+    /** Above the first headings a figure or two are facts and no lines. */
+    private boolean isFewFigures(Head head, int last) {
+        long figures = java.util.stream.IntStream.rangeClosed(0, last)
+                .filter(row -> !isBlank(row) && !isTitle(row))
+                .count();
+        boolean named =
+                head.columns().stream().anyMatch(column -> column.meaning().names());
+        boolean first = new Heads(grid, terms).find().stream().noneMatch(other -> other.row() < head.row());
+        return figures < 3 && named && first;
     }
 
     /** A total may stand above everything. */

@@ -5,9 +5,9 @@ import java.util.regex.Pattern;
 /** Tells sentences about the work from names. */
 final class Talk {
     private static final Pattern MEASURED = Pattern.compile(
-            ".*\\d\\s*(°\\s*[cf]?|grad|degrees|min\\b|mins\\b|minut\\w*|sec\\b|sek\\b|seconds?|sekunden|stunden|std\\b|hours?|heures?|horas?|ore\\b|rpm|u/min|tr/min|giri)(?!\\p{L}).*");
+            ".*\\d\\s*(°\\s*[cf]?|[cf]\\b|grad|degrees|min\\b|mins\\b|minut\\w*|sec\\b|sek\\b|seconds?|sekunden|stunden|std\\b|hours?|heures?|horas?|ore\\b|rpm|u/min|tr/min|giri)(?!\\p{L}).*");
     private static final Pattern SENTENCE =
-            Pattern.compile(".*\\p{L}{3,}[.!?]\\s+\\p{Lu}.*|(\\S+\\s+){3,}\\S*\\p{L}{3}[.!]");
+            Pattern.compile(".*\\p{L}{3,}[.!?]\\s+\\p{Lu}.*|(\\S+\\s+){3,}\\S*\\p{L}{3}[.!]|(\\S+\\s+){4,}\\S+[.!]");
 
     private Talk() {}
 

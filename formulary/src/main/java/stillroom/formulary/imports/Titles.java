@@ -37,12 +37,12 @@ record Titles(Grid grid, List<Row> rows) {
                 .filter(row -> row.kind() == RowKind.TITLE)
                 .flatMap(row -> firstCell(row).stream())
                 .filter(text -> !RowWords.isFact(text)
-                        && RowWords.batch(text).isEmpty()
+                        && (RowWords.batch(text).isEmpty() || text.matches("\\p{L}.*\\(.*"))
                         && !RowWords.isMethod(text)
                         && !LETTERHEAD.matcher(text).find()
                         && text.matches(".*\\p{L}.*"))
                 .findFirst()
-                .map(text -> text.replaceAll("[:\\s]+$", ""))
+                .map(text -> text.replaceAll("^[#*=\\s]+|[:#*=\\s]+$", ""))
                 .orElseGet(() -> NO_NAME.matcher(grid.name().strip()).matches()
                         ? ""
                         : grid.name().strip());
@@ -88,9 +88,9 @@ record Titles(Grid grid, List<Row> rows) {
 
     private Optional<String> firstCell(Row row) {
         return grid.rows().get(row.place()).stream()
-                .filter(cell -> !cell.isBlank() && row.text().contains(cell.text()))
+                .filter(cell -> !cell.isBlank() && row.text().startsWith(cell.text()))
                 .map(Cell::text)
-                .findFirst();
+                .max(java.util.Comparator.comparingInt(String::length));
     }
 
     private String behindFirst(Row row) {

@@ -92,6 +92,9 @@ record Variants(Table table, List<Row> rows, Guidance guidance) {
         long near = ratios.stream()
                 .filter(ratio -> Math.abs(ratio / middle - 1) <= ALIKE)
                 .count();
+        if (near == ratios.size() && ratios.size() > 2) {
+            return true;
+        }
         return near * 4 >= ratios.size() * 3 && alone * 2 <= ratios.size();
     }
 

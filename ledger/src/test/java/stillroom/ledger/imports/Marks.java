@@ -41,7 +41,7 @@ final class Marks {
             // That nothing at all was understood is said, and so nothing is silent.
             judge(file, wanted, read, sheetFlagged, formulas.isEmpty() && materials.isEmpty());
         }
-        judgeMaterials(file, meant.materials() == null ? List.of() : meant.materials(), materials);
+        judgeMaterials(file, meant.materials() == null ? List.of() : meant.materials(), materials, sheetFlagged);
     }
 
     private void judge(
@@ -84,7 +84,8 @@ final class Marks {
         }
     }
 
-    private void judgeMaterials(String file, List<Meant.Material> meant, List<ReadMaterial> read) {
+    private void judgeMaterials(
+            String file, List<Meant.Material> meant, List<ReadMaterial> read, boolean sheetFlagged) {
         for (Meant.Material material : meant) {
             lines++;
             Optional<ReadMaterial> same = read.stream()
@@ -97,8 +98,10 @@ final class Marks {
                     same.map(ReadMaterial::isDoubtful).orElse(false));
         }
         if (read.size() > meant.size()) {
-            silent += read.size() - meant.size();
-            faults.add("SILENT " + file + ": " + (read.size() - meant.size()) + " materials that are none");
+            silent += sheetFlagged ? 0 : read.size() - meant.size();
+            flagged += sheetFlagged ? read.size() - meant.size() : 0;
+            faults.add((sheetFlagged ? "flagged " : "SILENT ") + file + ": " + (read.size() - meant.size())
+                    + " materials that are none");
         }
     }
 

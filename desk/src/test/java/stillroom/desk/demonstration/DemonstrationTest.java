@@ -192,6 +192,13 @@ class DemonstrationTest {
         assertThat(toner).contains("5.66", "5.12", "0.65").doesNotContain("not on record");
     }
 
+    /** What is left after a sample is a share of every weighing, with no end of digits. */
+    @Test
+    void theWeightOfASampledVesselIsToldAsABalanceWould() {
+        String bench = "/batches/" + batch(BatchStage.RESTING).batch().id() + "/bench?do=gross&vessel=Beaker+1+l";
+        assertThat(desk.get(bench).body()).containsPattern("it should show <strong>\\d+(\\.\\d{1,3})? g</strong>");
+    }
+
     @Test
     void everyReadingOfAPhStandsUnderACalibrationThatHeld() {
         MeterMarks meters =

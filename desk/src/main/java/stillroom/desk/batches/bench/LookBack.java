@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogWords;
+import stillroom.desk.batches.Masses;
 import stillroom.desk.batches.bench.BenchPage.Way;
 import stillroom.desk.shell.Format;
 import stillroom.formulary.batch.BatchEvent.Poured;
@@ -71,7 +72,7 @@ final class LookBack {
                 .toList();
         return new Panel.Gross(
                 "Weigh the whole of " + wish.vessel(),
-                vessel.flatMap(Vessel::expectedGross).map(Format::grams).orElse(""),
+                vessel.flatMap(Vessel::expectedGross).map(Masses::shown).orElse(""),
                 before,
                 new WaterBack(work, wish.vessel()).address());
     }

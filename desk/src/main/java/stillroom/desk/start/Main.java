@@ -5,6 +5,7 @@ import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -72,19 +73,39 @@ public final class Main implements Callable<Integer> {
     @Option(
             names = "--first-page-only",
             hidden = true,
-            description = "Answer one page to oneself and stop: warms the class archive.")
+            description = "Answer one page to oneself, compute a little and stop: warms the class archive.")
     private boolean firstPageOnly;
 
     public static void main(String[] arguments) {
-        CommandLine line = new CommandLine(new Main())
+        CommandLine line = commandLine(arguments)
                 .setOut(inUtf8(FileDescriptor.out))
                 .setErr(inUtf8(FileDescriptor.err))
                 .setParameterExceptionHandler(Main::misread)
                 .setExecutionExceptionHandler((fault, command, parsed) -> refused(command, fault));
-        int status = line.execute(arguments);
+        int status = line.execute(line.getCommandSpec().userObject() instanceof Main ? arguments : behind(arguments));
         if (status != RUNNING) {
             System.exit(status);
         }
+    }
+
+    /** Reading all commands takes longer than solving a problem: those that programs call again and again stand alone. */
+    private static CommandLine commandLine(String... arguments) {
+        String first = arguments.length == 0 ? "" : arguments[0];
+        return switch (first) {
+            case "blend" -> alone(new BlendCommand(), first);
+            case "design" -> alone(new DesignCommand(), first);
+            case "dose" -> alone(new DoseCommand(), first);
+            case "equilibrium" -> alone(new EquilibriumCommand(), first);
+            default -> new CommandLine(new Main());
+        };
+    }
+
+    private static CommandLine alone(Object command, String name) {
+        return new CommandLine(command).setCommandName("stillroom " + name);
+    }
+
+    private static String[] behind(String... arguments) {
+        return Arrays.copyOfRange(arguments, 1, arguments.length);
     }
 
     /** JSON is UTF-8 whatever the terminal says. */
@@ -105,6 +126,7 @@ public final class Main implements Callable<Integer> {
         Running running = Running.start(workspace, port);
         if (firstPageOnly) {
             running.visitAndStop();
+            Warming.compute(data);
             return 0;
         }
         running.announce(System.out, !noBrowser);

@@ -34,6 +34,8 @@ public record Cell(String text, Optional<BigDecimal> number, Set<Trait> traits) 
                 .replace('\u202f', ' ')
                 .replace('\u2009', ' ')
                 .strip();
+        boolean bold = text.length() > 4 && text.startsWith("**") && text.endsWith("**");
+        text = bold ? text.substring(2, text.length() - 2).strip() : text;
         traits = Set.copyOf(traits);
     }
 

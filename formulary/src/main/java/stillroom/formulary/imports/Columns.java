@@ -53,6 +53,7 @@ record Columns(Table table, Terms terms) {
         columns.sort(Comparator.comparingInt(Column::place));
         takeOutSerials(columns);
         addNames(columns);
+        demoteAmounts(columns);
         addPhases(columns);
         addUnits(columns);
         addShares(columns);
@@ -121,6 +122,11 @@ record Columns(Table table, Terms terms) {
                 && distinct(column) * 2 <= names;
     }
 
+    private boolean counts(Column column) {
+        return Folding.of(column.heading()).matches("(ph?|f|st|gr?|tl?)?\\.?")
+                && Content.counts(table.grid(), column.place(), table.first(), table.last());
+    }
+
     private long columnsRows(int place) {
         return IntStream.rangeClosed(table.first(), table.last())
                 .filter(row -> !table.grid().cell(row, place).isBlank())
@@ -142,6 +148,9 @@ record Columns(Table table, Terms terms) {
                                     || column.heading().isEmpty() && groups(column, nameAt))
                     ? column.as(Meaning.PHASE)
                     : column);
+            columns.replaceAll(column -> column.meaning() == Meaning.LEFT_OUT && column.guessed() && counts(column)
+                    ? column.as(Meaning.PHASE)
+                    : column);
         }
     }
 
@@ -150,6 +159,16 @@ record Columns(Table table, Terms terms) {
                         && column.guessed()
                         && content(column).isUnits()
                 ? column.as(Meaning.UNIT)
+                : column);
+    }
+
+    /** A heading may mislead: a column that holds no figure is none of amounts. */
+    private void demoteAmounts(List<Column> columns) {
+        columns.replaceAll(column -> column.meaning() == Meaning.AMOUNT
+                        && content(column).filled() > 0
+                        && content(column).figures() == 0
+                        && content(column).isMostlyPhases()
+                ? column.as(Meaning.PHASE)
                 : column);
     }
 

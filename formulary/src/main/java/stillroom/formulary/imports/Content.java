@@ -60,6 +60,22 @@ record Content(int place, int filled, int figures, int phases, int units, int wo
         return phases > 0 && phases * 4 >= filled * 3;
     }
 
+    /** 1, 1, 2, 2, 2, 3 beside the lines: they group the lines. */
+    static boolean counts(Grid grid, int place, int first, int last) {
+        List<String> texts = IntStream.rangeClosed(first, last)
+                .mapToObj(row -> grid.cell(row, place).text())
+                .filter(text -> !text.isEmpty())
+                .toList();
+        boolean rising = texts.size() > 3
+                && texts.get(0).matches("[1Aa]")
+                && IntStream.range(1, texts.size())
+                        .allMatch(i -> texts.get(i).matches("[1-9A-Ha-h]")
+                                && texts.get(i).charAt(0) - texts.get(i - 1).charAt(0) >= 0
+                                && texts.get(i).charAt(0) - texts.get(i - 1).charAt(0) <= 1);
+        long kinds = texts.stream().distinct().count();
+        return rising && kinds >= 2 && kinds < texts.size();
+    }
+
     boolean isUnits() {
         return units > 0 && units * 5 >= filled * 4;
     }

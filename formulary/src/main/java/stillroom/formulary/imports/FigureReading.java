@@ -57,6 +57,10 @@ final class FigureReading {
                 : Figure.exact(clean);
     }
 
+    /** As in data sheets: ">= 10 - < 20". */
+    private static final Pattern BOUNDS =
+            Pattern.compile("[>≥]=?\\s*" + Numeral.FORM + "\\s*%?\\s*-\\s*[<≤]=?\\s*" + Numeral.FORM + "\\s*%?");
+
     private static final String BY_WEIGHT = "(?:\\s*(?:%|‰|mg|kg|g|gr|grams?|gramm)(?![\\p{L}]))?";
     private static final Pattern REMARK = Pattern.compile("(" + Numeral.FORM + BY_WEIGHT + ")[;,]?\\s+\\(?\\p{L}.*|("
             + Numeral.FORM + BY_WEIGHT + ")\\s*\\([^()]*\\p{L}[^()]*\\)");
@@ -90,6 +94,9 @@ final class FigureReading {
     static Figure text(String typed, Optional<Mark> mark) {
         String text =
                 typed.replace('−', '-').replace('–', '-').replace('—', '-').strip();
+        if (BOUNDS.matcher(text).matches()) {
+            text = text.replaceAll("[<>≤≥]=?\\s*", "");
+        }
         Figure asked = QuantumSatis.read(text.toLowerCase(Locale.ROOT), mark);
         if (asked.isAmount()) {
             return asked;

@@ -20,7 +20,7 @@ final class HeadingWords {
             "(the |total |target |theor\\w* |old |new )?(v\\d+([.]\\d+)?|(version|trial|test|versuch|variante?|essai|prova|ensayo|muster|run|experiment|proef) ?(no|nr|n°)?[.]? ?(\\d{1,3}|[a-h])|einsatz(menge)?|quantidade|qta|massa|mangd|maengde|andel|teneur|quota|dosaggio|amount|quantit\\w*|qty|qte|menge|sollmenge|dosage|dosierung|dose|dosis|anteil\\w*|cantidad|hoeveelheid|mengd|ilosc|mnozstvi"
                     + "|how much|conc\\w*|konz\\w*|level|input|einwaage|weight|wt|gewicht|masse|mass|poids|peso|pesee|proportion\\w*|share|ratio|rezeptur|formula|formule|value|wert)\\b.*");
     private static final Pattern UNIT_IN = Pattern.compile(
-            "(?<![\\p{L}\\d])(\\d[\\d.,]*)?\\s?(mg|kg|kilo|g|gr|grams?|gramm|grammes?|gramos|grammi|oz|ounces?|lbs?|ml|drops|tropfen|parts?|teile|parties|partes)(?!\\p{L})");
+            "(?<![\\p{L}\\d])(\\d[\\d.,]*)?\\s?(mg|kg|kilo|g|gr|grams?|gramm|grammes?|gramos|grammi|oz|ounces?|lbs?|ml|drops|tropfen|parts|teile|parties|partes)(?!\\p{L})");
     private static final Pattern PER_KILO = Pattern.compile(".*(g ?/ ?kg|per 1000|pro 1000|auf 1000).*");
 
     static {
@@ -61,7 +61,7 @@ final class HeadingWords {
         put(
                 THEN,
                 Meaning.PHASE,
-                "(stage|etape|schritt|stufe|stap|abschnitt|group|gruppe|groupe|grupo|gruppo|vaihe|phase|fase|faza|faze|phasen|fas|teil|part|partie|ph\\.)( ?(no|nr|#|n°|name))?\\.?");
+                "(stage|del|etape|schritt|stufe|stap|abschnitt|group|gruppe|groupe|grupo|gruppo|vaihe|phase|fase|faza|faze|phasen|fas|teil|part|partie|ph\\.)( ?(no|nr|#|n°|name))?\\.?");
         put(THEN, Meaning.INCI, ".*\\binci\\b.*");
         put(
                 THEN,
@@ -70,11 +70,11 @@ final class HeadingWords {
         put(
                 THEN,
                 Meaning.NAME,
-                "(the |raw |list of |name of )*(ingredient\\w*|material\\w*|rohstoff\\w*|zutat\\w*|inhaltsstoff\\w*|matieres?\\b.*|raaka-?aine\\w*|alapanyag\\w*|surowiec|slozka|ravara\\w*|rastoff|sirovin\\w*|ingrediente\\w*|materias? primas?.*|materia prima|substan\\w*|component\\w*|komponente\\w*|grondstof\\w*|name|names|nom|nombre|nome|naam|item|items|chemical\\w*|constituent\\w*|compound|skladnik\\w*|surovin\\w*|ravara|what|stoff\\w*|einsatzstoff\\w*|product|produkt|rm)\\b.*");
+                "(the |raw |list of |name of )*(ingredien\\w*|description|designation|descri(zione|pcion)|denominaci\\w*|denominazione|benaming|material\\w*|rohstoff\\w*|zutat\\w*|inhaltsstoff\\w*|matieres?\\b.*|raaka-?aine\\w*|alapanyag\\w*|surowiec|slozka|ravara\\w*|rastoff|sirovin\\w*|ingrediente\\w*|materias? primas?.*|materia prima|substan\\w*|component\\w*|komponente\\w*|grondstof\\w*|name|names|nom|nombre|nome|naam|item|items|chemical\\w*|constituent\\w*|compound|skladnik\\w*|surovin\\w*|ravara|what|stoff\\w*|einsatzstoff\\w*|product|produkt|rm)\\b.*");
         put(
                 THEN,
                 Meaning.NOTE,
-                ".*(note|comment|remark|bemerkung|anmerkung|hinweis|remarque|observac|kommentar|opmerking|procedure|method|instruction|herstellung|what to do|temp|description|beschreibung).*");
+                ".*(note|comment|remark|bemerkung|anmerkung|hinweis|remarque|observac|kommentar|opmerking|procedure|method|instruction|herstellung|what to do|temp|beschreibung).*");
         put(THEN, Meaning.NUMBER, "(no|nr|#|n°|num|pos|position|line|sl|s|sr|lfd|item|lp|step)\\.? ?(no|nr|#)?\\.?");
     }
 

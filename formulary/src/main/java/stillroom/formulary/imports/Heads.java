@@ -58,7 +58,10 @@ record Heads(Grid grid, Terms terms) {
         boolean more = columns.stream()
                 .anyMatch(column ->
                         column.meaning() == Meaning.AMOUNT || column.meaning().isOfTheShelf());
-        if (hasFigures(row, columns)) {
+        boolean fact = columns.size() == 2
+                && columns.get(1).guessed()
+                && RowWords.isFact(columns.get(0).heading());
+        if (fact || hasFigures(row, columns)) {
             return false;
         }
         if (!names) {
@@ -85,8 +88,9 @@ record Heads(Grid grid, Terms terms) {
         long known = others.stream().filter(column -> !column.guessed()).count();
         boolean amounts = others.stream().anyMatch(column -> column.meaning() == Meaning.AMOUNT)
                 && others.stream()
-                        .noneMatch(column -> FigureReading.text(column.heading(), Optional.empty())
-                                .isAmount());
+                        .anyMatch(column -> column.meaning() == Meaning.AMOUNT
+                                && !FigureReading.text(column.heading(), Optional.empty())
+                                        .isAmount());
         boolean room = others.stream().anyMatch(column -> column.guessed() && wordsBelow(row, column))
                 || titled
                 || first.place() > 0 && wordsBelow(row, first.place());

@@ -19,8 +19,8 @@ record InlineAmount(String name, Figure figure, boolean sure) {
             + "(?:\\s*" + UNIT + ")?\\s?(?:-|–|to|bis)\\s?" + Numeral.FORM + END);
     private static final Pattern BEHIND =
             Pattern.compile("(?i)(.*\\p{L}[^:=]*?)" + PARTING + "((?:ca\\.? |~)?" + Numeral.FORM + END);
-    private static final Pattern BEFORE = Pattern.compile(
-            "(?i)[-•*]?\\s*(" + Numeral.FORM + "\\s*" + UNIT + ")(?:\\s+(?:of\\s+)?|\\s*[-–:]\\s*)(.*\\p{L}.*)");
+    private static final Pattern BEFORE = Pattern.compile("(?i)[-•*]?\\s*(" + Numeral.FORM + "\\s*" + UNIT
+            + ")(?:\\s+(?:of\\s+|d[’']|de\\s+|di\\s+|von\\s+|van\\s+)?|\\s*[-–:]\\s*)(.*\\p{L}.*)");
     /** A broken number only of spoons and the like: "1/2 tsp vitamin E". */
     private static final Pattern BROKEN = Pattern.compile(
             "(?i)[-•*]?\\s*((?:\\d+\\s+)?\\d/\\d|\\d*\\s?[½¼¾⅓⅔])\\s*(" + UNIT + ")\\s+(?:of\\s+)?(.*\\p{L}.*)");

@@ -30,6 +30,11 @@ record Leftovers(Table table, List<Row> segment, int main, Terms terms) {
         rivals(flags);
         totalsByValue(flags);
         unheaded(flags);
+        inFront(flags);
+        codes(flags);
+        if (lines().size() == 1) {
+            flags.add(Flag.doubt("There is one line only; this is perhaps no formula."));
+        }
         return flags;
     }
 
@@ -93,6 +98,42 @@ record Leftovers(Table table, List<Row> segment, int main, Terms terms) {
                 flags.add(Flag.doubt("The column \"" + column.heading()
                         + "\" was left out, though its figures add up to 100 as well."));
             }
+        }
+    }
+
+    /** Words in front of the names, or numbers that group the lines, of which nothing was made: perhaps phases. */
+    private void inFront(List<Flag> flags) {
+        int nameAt = table.names().stream().mapToInt(Column::place).min().orElse(0);
+        for (Column column : table.columns()) {
+            boolean unread = column.meaning() == Meaning.LEFT_OUT
+                    || column.meaning() == Meaning.NOTE
+                    || column.meaning() == Meaning.AMOUNT;
+            long words = lines().stream()
+                    .filter(row -> table.grid()
+                                    .cell(row.place(), column.place())
+                                    .text()
+                                    .matches(".*\\p{L}.*")
+                            && beside(row, column).isEmpty())
+                    .count();
+            boolean groups = column.meaning() == Meaning.LEFT_OUT
+                    && Content.counts(table.grid(), column.place(), table.first(), table.last());
+            if (unread
+                    && (column.place() < nameAt && words > 0 || groups)
+                    && table.column(Meaning.PHASE).isEmpty()
+                    && !terms.guidance().columns().containsKey(column.place())) {
+                flags.add(Flag.doubt(
+                        "The column \"" + Grid.letters(column.place()) + "\" was left out; it may hold the phases."));
+            }
+        }
+    }
+
+    /** Names without words are perhaps the numbers of articles. */
+    private void codes(List<Flag> flags) {
+        long codes = lines().stream()
+                .filter(row -> row.names().stream().noneMatch(name -> name.matches(".*\\p{L}{3}.*")))
+                .count();
+        if (codes * 2 > lines().size()) {
+            flags.add(Flag.doubt("What is taken for names looks like numbers of articles."));
         }
     }
 

@@ -11,6 +11,9 @@ final class RowReading {
     private static final BigDecimal NEAR = new BigDecimal("0.005");
     private static final int LONGEST_HEADING = 40;
 
+    private static final java.util.regex.Pattern PART_OF_A_LINE = java.util.regex.Pattern.compile(
+            "[-(]*\\s*(of which|thereof|davon|dont|di cui|de los cuales|do qual|waarvan|heraf|varav)\\b.*");
+
     private final Table table;
     private final Terms terms;
     private final List<Row> rows = new ArrayList<>();
@@ -132,6 +135,9 @@ final class RowReading {
         if (RowWords.isTotal(first) || RowWords.isTotal(name)) {
             return RowWords.isOfAPhase(first) || RowWords.isOfAPhase(name) ? RowKind.SUBTOTAL : RowKind.TOTAL;
         }
+        if (PART_OF_A_LINE.matcher(Folding.of(name)).matches()) {
+            return RowKind.NOTE;
+        }
         if (RowWords.isList(first)) {
             return RowKind.NOTE;
         }
@@ -161,6 +167,9 @@ final class RowReading {
 
     private RowKind withoutAmount(Row line, String name, boolean known) {
         if (name.isEmpty()) {
+            if (isBand(line) && table.heads().isEmpty() && rows.stream().noneMatch(row -> row.kind() == RowKind.LINE)) {
+                return RowWords.isPhaseAlone(line.text()) ? RowKind.PHASE : RowKind.TITLE;
+            }
             return isBand(line) || RowWords.isPhaseAlone(line.phase()) ? RowKind.PHASE : RowKind.NOTE;
         }
         boolean unreadable = line.figures().stream().anyMatch(figure -> figure.kind() == Figure.Kind.UNREADABLE);
@@ -173,11 +182,19 @@ final class RowReading {
         if (RowWords.isPhaseAlone(name)) {
             return RowKind.PHASE;
         }
+        if (!known && Talk.is(name)) {
+            return RowKind.NOTE;
+        }
         if (isCounted(line) && !isTalk(name)) {
             return RowKind.LINE;
         }
         boolean alone = line.text().equals(cellText(line));
         boolean more = moreLinesBelow(line.place());
+        if (alone
+                && firstText(line.place()).matches("\\d{1,2}\\s*[-–.):]\\s*\\p{L}.{0,30}")
+                && isLineBelow(line.place())) {
+            return RowKind.PHASE;
+        }
         if (!alone && (!line.cas().isEmpty() || line.names().size() > 1) && more) {
             return RowKind.LINE;
         }

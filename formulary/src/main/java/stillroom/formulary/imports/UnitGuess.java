@@ -21,7 +21,10 @@ record UnitGuess(Unit unit, List<Flag> flags) {
     /** @param told what the maker or the heading says */
     static UnitGuess of(Optional<Unit> told, boolean byMaker, List<Figure> figures) {
         BigDecimal sum = sum(figures);
-        boolean toWhole = figures.stream().anyMatch(figure -> figure.kind() == Figure.Kind.TO_WHOLE);
+        boolean toWhole = figures.stream()
+                .anyMatch(figure -> figure.kind() == Figure.Kind.TO_WHOLE
+                        || figure.kind() == Figure.Kind.AS_NEEDED
+                                && figure.value().isEmpty());
         Optional<Unit> inCells = inCells(figures);
         if (told.isPresent()
                 && (byMaker

@@ -13,7 +13,6 @@ import stillroom.ledger.batch.BatchBook;
 import stillroom.ledger.document.Drawer;
 import stillroom.ledger.document.Happenings;
 import stillroom.ledger.export.CsvTables;
-import stillroom.ledger.export.WorkshopFile;
 import stillroom.ledger.formula.ProductShelf;
 import stillroom.ledger.imports.NameChoices;
 import stillroom.ledger.label.LabelBook;
@@ -21,6 +20,7 @@ import stillroom.ledger.lot.LotBook;
 import stillroom.ledger.material.MaterialShelf;
 import stillroom.ledger.meter.MeterBook;
 import stillroom.ledger.seal.SealBook;
+import stillroom.ledger.store.Aside;
 import stillroom.ledger.store.Attachments;
 import stillroom.ledger.store.Copies;
 import stillroom.ledger.store.Database;
@@ -180,14 +180,9 @@ public final class Ledger implements AutoCloseable {
                 throw new LedgerException("The folder " + into + " is not empty; an export overwrites nothing.");
             }
         }
-        Path aside = Files.createTempDirectory("stillroom-export");
-        try {
-            Copies.copyOf(folder, aside.resolve(Database.FILE_NAME));
-            try (Ledger copy = open(aside)) {
-                return new CsvTables(copy.products, copy.materials, copy.lots, copy.batches).write(into);
-            }
-        } finally {
-            WorkshopFile.clear(aside);
+        try (Aside aside = Aside.copyOf(folder);
+                Ledger copy = open(aside.folder())) {
+            return new CsvTables(copy.products, copy.materials, copy.lots, copy.batches).write(into);
         }
     }
 

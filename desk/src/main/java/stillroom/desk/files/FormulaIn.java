@@ -1,7 +1,6 @@
 package stillroom.desk.files;
 
 import java.time.Instant;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,10 +34,8 @@ public record FormulaIn(Optional<ReadyFormula> ready, List<FileProblem> problems
 
     public static FormulaIn read(byte[] text, MaterialBook book, RuleBook rules) {
         Reading reading = FormulaFileReader.read(text);
-        Map<String, String> otherNames = new HashMap<>();
-        rules.names().values().forEach(names -> names.forEach((inci, name) -> otherNames.putIfAbsent(name, inci)));
         return new FormulaIn(
-                reading.file().map(file -> Leading.lead(file, new Catalogue(book, otherNames))),
+                reading.file().map(file -> Leading.lead(file, Catalogue.of(book, rules))),
                 reading.problems(),
                 reading.remarks());
     }

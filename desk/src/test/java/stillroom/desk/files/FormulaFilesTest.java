@@ -94,6 +94,31 @@ class FormulaFilesTest {
         }
     }
 
+    /** As the commands on formula files do. */
+    @Test
+    void aCommonNameLeadsToTheSubstanceThatItMeans() throws IOException {
+        String text = example("hand-cream.json").replace("\"material\": \"glycerin-99\"", "\"inci\": \"Bronopol\"");
+        try (OpenDesk desk = OpenDesk.in(folder)) {
+            store(desk, text);
+            String key = desk.ledger()
+                    .products()
+                    .version(1, 1)
+                    .orElseThrow()
+                    .formula()
+                    .line("l2")
+                    .orElseThrow()
+                    .materialKey();
+            assertThat(desk.ledger()
+                            .materials()
+                            .book()
+                            .material(key)
+                            .orElseThrow()
+                            .composition())
+                    .extracting(part -> part.substance())
+                    .contains("2-bromo-2-nitropropane-1-3-diol");
+        }
+    }
+
     @Test
     void whatCannotBeReadIsSaidAndNothingStored() throws IOException {
         try (OpenDesk desk = OpenDesk.in(folder)) {

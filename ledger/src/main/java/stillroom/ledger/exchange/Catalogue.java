@@ -12,7 +12,9 @@ import stillroom.formulary.material.Constituent;
 import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
+import stillroom.formulary.material.OtherNames;
 import stillroom.formulary.material.Substance;
+import stillroom.formulary.rule.RuleBook;
 
 /** Cards and substances of a book, found by key, name, INCI name or CAS number. Immutable; made once for a book. */
 public final class Catalogue {
@@ -49,6 +51,13 @@ public final class Catalogue {
                         .add(card);
             }
         }
+    }
+
+    /** By INCI name, a common name, or a market's own name. */
+    public static Catalogue of(MaterialBook book, RuleBook rules) {
+        Map<String, String> inciByName = new HashMap<>(OtherNames.load());
+        rules.names().values().forEach(names -> names.forEach((inci, name) -> inciByName.putIfAbsent(name, inci)));
+        return new Catalogue(book, inciByName);
     }
 
     public MaterialBook book() {

@@ -7,10 +7,8 @@ import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.stream.Stream;
+import stillroom.ledger.store.Aside;
 import stillroom.ledger.store.Copies;
 import stillroom.ledger.store.Database;
 import stillroom.ledger.store.LedgerException;
@@ -32,16 +30,11 @@ public final class WorkshopFile {
      * @throws LedgerException where there is none
      */
     public static void write(Path folder, OutputStream file) throws IOException {
-        Path aside = Files.createTempDirectory("stillroom-export");
-        try {
-            Copies.copyOf(folder, aside.resolve(Database.FILE_NAME));
-            try (Database copy = Database.open(aside)) {
-                OutputStream buffered = new BufferedOutputStream(file, 1 << 16);
-                WorkshopWriter.write(copy, buffered);
-                buffered.flush();
-            }
-        } finally {
-            clear(aside);
+        try (Aside aside = Aside.copyOf(folder);
+                Database copy = Database.open(aside.folder())) {
+            OutputStream buffered = new BufferedOutputStream(file, 1 << 16);
+            WorkshopWriter.write(copy, buffered);
+            buffered.flush();
         }
     }
 
@@ -50,17 +43,14 @@ public final class WorkshopFile {
      *
      * @throws LedgerException with one sentence where it cannot be read, or the folder holds a workshop
      */
-    public static void read(InputStream file, Path folder) throws IOException {
+    public static void read(InputStream file, Path folder) {
         if (Database.existsIn(folder)) {
             throw new LedgerException("The folder " + folder
                     + " holds a workshop already; a whole workshop is imported into an empty folder.");
         }
-        Path aside = Files.createTempDirectory("stillroom-import");
-        try {
-            fill(aside, file);
-            Copies.restore(aside.resolve(Database.FILE_NAME), folder);
-        } finally {
-            clear(aside);
+        try (Aside aside = Aside.empty()) {
+            fill(aside.folder(), file);
+            Copies.restore(aside.file(), folder);
         }
     }
 
@@ -91,15 +81,6 @@ public final class WorkshopFile {
                     broken);
         } catch (IllegalArgumentException | IOException unreadable) {
             throw new LedgerException("The file cannot be read: " + unreadable.getMessage() + ".", unreadable);
-        }
-    }
-
-    /** Takes a folder of ours away with all that is in it. */
-    public static void clear(Path folder) throws IOException {
-        try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(file);
-            }
         }
     }
 }

@@ -3,10 +3,6 @@ package stillroom.desk.files;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import stillroom.desk.chemistry.Studied;
@@ -15,6 +11,7 @@ import stillroom.desk.sheets.Sheets;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Judgement;
+import stillroom.desk.shell.Transfer;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Phase;
 import stillroom.ledger.exchange.FileProblem;
@@ -41,7 +38,11 @@ public final class FormulaFileRoutes {
     /** A file is shown first; only its text, sent back with the yes, is stored. */
     private static void take(Desk desk, Context request) {
         String text = request.formParam("text");
-        byte[] bytes = text == null ? sent(request) : text.getBytes(StandardCharsets.UTF_8);
+        byte[] bytes = text == null
+                ? Transfer.sent(request, "file")
+                        .map(file -> Transfer.bytes(file, LARGEST))
+                        .orElse(new byte[0])
+                : text.getBytes(StandardCharsets.UTF_8);
         if (bytes.length == 0) {
             refuse(desk, request, List.of("Choose a file."));
             return;
@@ -88,18 +89,6 @@ public final class FormulaFileRoutes {
                                         () -> "q.s. to 100",
                                         to -> "about " + to.expected() + " %, up to a reading")))
                 .toList();
-    }
-
-    private static byte[] sent(Context request) {
-        UploadedFile file = request.uploadedFile("file");
-        if (file == null) {
-            return new byte[0];
-        }
-        try (InputStream content = file.content()) {
-            return content.readNBytes(LARGEST);
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
     }
 
     private static void write(Desk desk, Context request) {

@@ -2,13 +2,11 @@ package stillroom.desk.imports;
 
 import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import stillroom.desk.imports.Upload.Incoming;
+import stillroom.desk.shell.Transfer;
 import stillroom.ledger.imports.Bounds;
 import stillroom.ledger.imports.SpreadsheetFile;
 
@@ -28,7 +26,7 @@ record FilesSent(List<Incoming> files, String problem) {
 
     static FilesSent of(Context request) {
         if (request.contentLength() > MOST_BYTES) {
-            TooLarge.takeOffTheLine(request);
+            Transfer.takeOffTheLine(request);
             return new FilesSent(List.of(), TOO_LARGE);
         }
         if (!request.isMultipartFormData()) {
@@ -37,7 +35,7 @@ record FilesSent(List<Incoming> files, String problem) {
         try {
             return sent(request);
         } catch (RuntimeException refused) {
-            TooLarge.takeOffTheLine(request);
+            Transfer.takeOffTheLine(request);
             return new FilesSent(List.of(), TOO_LARGE);
         }
     }
@@ -52,17 +50,10 @@ record FilesSent(List<Incoming> files, String problem) {
         }
         List<Incoming> files = new ArrayList<>();
         for (UploadedFile file : uploaded) {
-            files.add(new Incoming(SpreadsheetFile.shown(file.filename()), bytes(file)));
+            files.add(
+                    new Incoming(SpreadsheetFile.shown(file.filename()), Transfer.bytes(file, Bounds.FILE_BYTES + 1)));
         }
         return judged(files, request);
-    }
-
-    private static byte[] bytes(UploadedFile file) {
-        try (InputStream content = file.content()) {
-            return content.readNBytes(Bounds.FILE_BYTES + 1);
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
     }
 
     private static FilesSent pastedOnly(Context request) {

@@ -5,9 +5,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +15,7 @@ import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Input;
+import stillroom.desk.shell.Transfer;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.formula.Product;
 import stillroom.formulary.material.Material;
@@ -118,29 +116,18 @@ public final class PaperRoutes {
         String title = input.required("title", "The title");
         Optional<LocalDate> dated = input.day("dated", "The day on it");
         Optional<LocalDate> review = input.day("reviewBy", "The day of the review");
-        UploadedFile file = request.uploadedFile("file");
+        Optional<UploadedFile> file = Transfer.sent(request, "file");
         if (!input.isSound()) {
             return Optional.empty();
         }
-        boolean withFile = file != null && file.size() > 0;
         return Optional.of(new Paper(
                 kind.orElse(Paper.Kind.OTHER),
                 title,
                 dated,
                 review,
-                withFile
-                        ? Optional.of(desk.ledger().attachments().put(file.filename(), bytes(file)))
-                        : Optional.empty(),
-                withFile ? file.filename() : "",
+                file.map(one -> desk.ledger().attachments().put(one.filename(), Transfer.bytes(one))),
+                file.map(UploadedFile::filename).orElse(""),
                 input.text("note")));
-    }
-
-    private static byte[] bytes(UploadedFile file) {
-        try (InputStream content = file.content()) {
-            return content.readAllBytes();
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
     }
 
     private static void remove(Desk desk, Context request) {
@@ -149,7 +136,6 @@ public final class PaperRoutes {
         request.redirect(asked.path() + "?did=saved", HttpStatus.SEE_OTHER);
     }
 
-    /** Handed back as a file, never shown within a page: what is in it comes from elsewhere. */
     private static void kept(Desk desk, Context request) {
         Asked asked = Asked.of(desk, request);
         long number = Desk.id(request, "number");
@@ -162,8 +148,6 @@ public final class PaperRoutes {
         byte[] bytes = paper.file()
                 .flatMap(digest -> desk.ledger().attachments().get(digest))
                 .orElseThrow(() -> new NotFoundResponse("No file is kept for this document."));
-        String name = paper.fileName().replaceAll("[^A-Za-z0-9._-]+", "-");
-        request.header("Content-Disposition", "attachment; filename=\"" + name + "\"");
-        request.contentType("application/octet-stream").result(bytes);
+        Transfer.handBack(request, paper.fileName(), bytes);
     }
 }

@@ -5,9 +5,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.Optional;
 import java.util.UUID;
 import stillroom.desk.batches.BatchHead;
@@ -16,6 +13,7 @@ import stillroom.desk.batches.LogPost;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Input;
+import stillroom.desk.shell.Transfer;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.batch.BatchEvent;
 
@@ -57,11 +55,11 @@ public final class PictureRoutes {
 
     private static Optional<BatchEvent> read(Desk desk, Context request, Input input) {
         String when = input.required("when", "When of the making it was taken");
-        UploadedFile file = request.uploadedFile("picture");
-        if (file == null || file.size() == 0) {
+        Optional<UploadedFile> file = Transfer.sent(request, "picture");
+        if (file.isEmpty()) {
             return input.refuse("picture", "Choose a picture.");
         }
-        Optional<byte[]> small = Photograph.small(bytes(file));
+        Optional<byte[]> small = Photograph.small(Transfer.bytes(file.get()));
         if (small.isEmpty()) {
             return input.refuse("picture", "This is no picture that can be read here: JPEG and PNG can.");
         }
@@ -70,14 +68,6 @@ public final class PictureRoutes {
         }
         String digest = desk.ledger().attachments().put("picture.jpg", small.get());
         return Optional.of(new BatchEvent.Pictured(digest, when, input.text("words")));
-    }
-
-    private static byte[] bytes(UploadedFile file) {
-        try (InputStream content = file.content()) {
-            return content.readAllBytes();
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
     }
 
     /** Only what the log of this batch names is shown. */

@@ -4,8 +4,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import jakarta.servlet.ServletException;
-import java.io.IOException;
-import java.io.InputStream;
 import java.util.function.Function;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -13,7 +11,6 @@ import org.slf4j.LoggerFactory;
 /** What a person sees when something cannot be answered: one sentence and a way on, never a stack trace. */
 public final class Faults {
     private static final Logger LOG = LoggerFactory.getLogger(Faults.class);
-    private static final long MOST_TAKEN_OFF_BYTES = 100_000_000;
 
     /**
      * The page of a fault.
@@ -75,7 +72,7 @@ public final class Faults {
     private static void answer(
             Context request, Pages pages, Function<String, Frame> frames, int status, String sentence) {
         if (status == 413) {
-            takeOffTheLine(request);
+            Transfer.takeOffTheLine(request);
         }
         request.status(status);
         if (request.header("HX-Request") != null) {
@@ -83,22 +80,6 @@ public final class Faults {
             return;
         }
         request.html(pages.render("shell/fault.jte", new FaultPage(frames.apply(heading(status)), status, sentence)));
-    }
-
-    /** Cut off while it is still sending, the other end would not read the answer. */
-    private static void takeOffTheLine(Context request) {
-        try {
-            InputStream rest = request.req().getInputStream();
-            byte[] thrownAway = new byte[1 << 16];
-            long left = MOST_TAKEN_OFF_BYTES;
-            int read = 0;
-            while (left > 0 && read >= 0) {
-                read = rest.read(thrownAway);
-                left -= read;
-            }
-        } catch (IOException gone) {
-            LOG.info("{} {} broke off while it was sent", request.method(), request.path());
-        }
     }
 
     private static String heading(int status) {

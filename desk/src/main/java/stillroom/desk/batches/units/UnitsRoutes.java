@@ -5,14 +5,13 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.Optional;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.batches.LogPost;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Input;
+import stillroom.desk.shell.Transfer;
 import stillroom.formulary.batch.BatchEvent;
 import stillroom.formulary.concern.Concern;
 
@@ -65,9 +64,9 @@ public final class UnitsRoutes {
     private static void attach(Desk desk, Context request) {
         BatchWork work = BatchWork.of(desk, request);
         Input input = Input.of(request);
-        UploadedFile file = request.uploadedFile("file");
-        LogPost.Outcome outcome = desk.ledger()
-                .together(() -> new LogPost(work, input).take(() -> attached(desk, input, Optional.ofNullable(file))));
+        Optional<UploadedFile> file = Transfer.sent(request, "file");
+        LogPost.Outcome outcome =
+                desk.ledger().together(() -> new LogPost(work, input).take(() -> attached(desk, input, file)));
         answer(request, work, input, outcome);
     }
 
@@ -75,24 +74,15 @@ public final class UnitsRoutes {
         if (!input.isSound()) {
             return Optional.empty();
         }
-        if (file.isEmpty() || file.get().size() == 0) {
+        if (file.isEmpty()) {
             return input.refuse("file", "Choose a file that holds something.");
         }
-        byte[] bytes = bytes(file.get());
+        byte[] bytes = Transfer.bytes(file.get());
         String name = file.get().filename();
         String digest = desk.ledger().attachments().put(name, bytes);
         return Optional.of(new BatchEvent.Concerned(new Concern.Attached(name, digest, bytes.length)));
     }
 
-    private static byte[] bytes(UploadedFile file) {
-        try (var content = file.content()) {
-            return content.readAllBytes();
-        } catch (IOException broken) {
-            throw new UncheckedIOException("the file that was sent cannot be read", broken);
-        }
-    }
-
-    /** Handed back as a file, never shown within a page: what is in it comes from elsewhere. */
     private static void document(Desk desk, Context request) {
         BatchWork work = BatchWork.of(desk, request);
         String digest = request.pathParam("digest");
@@ -106,10 +96,7 @@ public final class UnitsRoutes {
                 .attachments()
                 .get(digest)
                 .orElseThrow(() -> new NotFoundResponse("The document is not in the data file any more."));
-        String fileName = name.replaceAll("[^A-Za-z0-9._-]+", "-");
-        request.header("Content-Disposition", "attachment; filename=\"" + fileName + "\"");
-        request.header("X-Content-Type-Options", "nosniff");
-        request.contentType("application/octet-stream").result(bytes);
+        Transfer.handBack(request, name, bytes);
     }
 
     private static String title(BatchWork work) {

@@ -6,6 +6,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import stillroom.desk.batches.BatchWork;
@@ -54,12 +55,13 @@ public final class AssessorRoutes {
                         new RecordSheet(BatchWork.of(desk, row.batch().id())).record());
                 put(zip, "batch-records/" + Sheets.fileName(row.batch().code()) + ".pdf", record);
             }
-            papers(desk, zip, On.PRODUCT, Long.toString(of.product().id()));
+            PaperBook filed = PaperBook.of(desk.ledger());
+            papers(desk, zip, filed.on(On.PRODUCT, Long.toString(of.product().id())));
             for (String key : of.version().formula().lines().stream()
                     .map(Line::materialKey)
                     .distinct()
                     .toList()) {
-                papers(desk, zip, On.MATERIAL, key);
+                papers(desk, zip, filed.on(On.MATERIAL, key));
             }
         } catch (IOException full) {
             throw new UncheckedIOException(full);
@@ -69,8 +71,8 @@ public final class AssessorRoutes {
     }
 
     /** Numbered, so that two documents of one name both find room; no name from outside makes a path. */
-    private static void papers(Desk desk, ZipOutputStream zip, On on, String key) throws IOException {
-        for (Filed filed : PaperBook.of(desk.ledger()).on(on, key)) {
+    private static void papers(Desk desk, ZipOutputStream zip, List<Filed> papers) throws IOException {
+        for (Filed filed : papers) {
             byte[] kept = filed.paper()
                     .file()
                     .flatMap(digest -> desk.ledger().attachments().get(digest))
@@ -80,7 +82,8 @@ public final class AssessorRoutes {
                         .fileName()
                         .replaceAll("[^A-Za-z0-9._-]+", "-")
                         .replaceAll("^\\.+", "");
-                String place = on == On.PRODUCT ? "documents/" : "documents/" + Sheets.fileName(key) + "/";
+                String place =
+                        filed.on() == On.PRODUCT ? "documents/" : "documents/" + Sheets.fileName(filed.of()) + "/";
                 put(zip, place + filed.number() + "-" + plain, kept);
             }
         }

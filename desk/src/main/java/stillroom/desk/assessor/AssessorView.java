@@ -45,6 +45,7 @@ record AssessorView(Desk desk, Studied of, Evaluation judged) {
         Workshop workshop = desk.ledger().settings().read();
         Label label = new LabelView(desk, of.product(), of.version()).label("");
         SafetySheet safety = SafetySheet.of(desk, of);
+        PaperBook filed = PaperBook.of(desk.ledger());
         return new AssessorFile(
                 workshop.name(),
                 workshop.demonstration(),
@@ -52,10 +53,10 @@ record AssessorView(Desk desk, Studied of, Evaluation judged) {
                 Format.day(desk.today()),
                 "Law of " + judged.market() + " as recorded on " + Format.day(judged.lawRecordedOn()) + ", asked as of "
                         + Format.day(judged.asOf()) + ".",
-                new Missing(desk, of, judged, label, safety).sentences(),
+                new Missing(desk, of, judged, label, safety, filed).sentences(),
                 facts(of.product().brief()),
                 Shares.of(judged.composition(), of),
-                Raws.of(desk, of),
+                Raws.of(of, filed),
                 figures(),
                 judged.preservation().stream().map(AssessorView::preservative).toList(),
                 safety,
@@ -63,7 +64,7 @@ record AssessorView(Desk desk, Studied of, Evaluation judged) {
                         .map(found -> new Found(FindingWords.of(found), found.says(), found.rule(), found.source()))
                         .toList(),
                 batches().map(this::batch).toList(),
-                papers(),
+                papers(filed),
                 label.ingredientText(),
                 label.warnings().stream()
                         .map(LabelWarning::text)
@@ -133,16 +134,14 @@ record AssessorView(Desk desk, Studied of, Evaluation judged) {
                 ReadingRows.of(work));
     }
 
-    private List<Paper> papers() {
-        return PaperBook.of(desk.ledger())
-                .on(On.PRODUCT, Long.toString(of.product().id()))
-                .stream()
-                .map(filed -> new Paper(
-                        filed.paper().title(),
-                        filed.paper().kind().words(),
-                        day(filed.paper().dated()),
-                        day(filed.paper().reviewBy()),
-                        filed.paper().note()))
+    private List<Paper> papers(PaperBook filed) {
+        return filed.on(On.PRODUCT, Long.toString(of.product().id())).stream()
+                .map(one -> new Paper(
+                        one.paper().title(),
+                        one.paper().kind().words(),
+                        day(one.paper().dated()),
+                        day(one.paper().reviewBy()),
+                        one.paper().note()))
                 .toList();
     }
 

@@ -18,7 +18,7 @@ import stillroom.formulary.material.Paper;
 import stillroom.ledger.batch.BatchRow;
 
 /** What an assessor will ask for and the workshop does not have yet. A missing figure never reads as safe. */
-record Missing(Desk desk, Studied of, Evaluation judged, Label label, SafetySheet safety) {
+record Missing(Desk desk, Studied of, Evaluation judged, Label label, SafetySheet safety, PaperBook filed) {
     List<String> sentences() {
         List<String> missing = new ArrayList<>();
         if (!of.version().kept()) {
@@ -79,9 +79,7 @@ record Missing(Desk desk, Studied of, Evaluation judged, Label label, SafetyShee
     }
 
     private List<Paper.Kind> papers(On on, String key) {
-        return PaperBook.of(desk.ledger()).on(on, key).stream()
-                .map(filed -> filed.paper().kind())
-                .toList();
+        return filed.on(on, key).stream().map(paper -> paper.paper().kind()).toList();
     }
 
     private void batches(List<String> missing) {

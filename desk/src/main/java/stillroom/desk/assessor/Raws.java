@@ -8,7 +8,6 @@ import stillroom.desk.batches.Cards;
 import stillroom.desk.chemistry.Studied;
 import stillroom.desk.papers.PaperBook;
 import stillroom.desk.papers.PaperBook.On;
-import stillroom.desk.shell.Desk;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.material.Material;
 
@@ -16,8 +15,7 @@ import stillroom.formulary.material.Material;
 final class Raws {
     private Raws() {}
 
-    static List<Raw> of(Desk desk, Studied of) {
-        PaperBook papers = PaperBook.of(desk.ledger());
+    static List<Raw> of(Studied of, PaperBook papers) {
         Cards cards = new Cards(of.book());
         return of.version().formula().lines().stream()
                 .map(line -> raw(line, cards, papers))

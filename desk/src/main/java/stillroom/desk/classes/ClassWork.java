@@ -13,6 +13,7 @@ import stillroom.formulary.batch.BatchEvent;
 import stillroom.formulary.batch.BatchRules;
 import stillroom.formulary.batch.BenchFacts;
 import stillroom.formulary.material.Lot;
+import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.plan.Plan;
 import stillroom.formulary.plan.PlannedLine;
 import stillroom.formulary.plan.PlannedLine.LotShare;
@@ -27,10 +28,12 @@ final class ClassWork {
 
     private final Lesson lesson;
     private final Ledger ledger;
+    private final MaterialBook cards;
 
     ClassWork(Lesson lesson) {
         this.lesson = lesson;
         this.ledger = lesson.desk().ledger();
+        this.cards = lesson.set().book();
     }
 
     /** A planned batch for each set, all or none. The version is kept by that. */
@@ -130,10 +133,7 @@ final class ClassWork {
                 .map(StockedLot::lot)
                 .toList();
         return new BenchFacts(
-                ledger.equipment().balances(),
-                lots,
-                lesson.set().book(),
-                lesson.desk().today());
+                ledger.equipment().balances(), lots, cards, lesson.desk().today());
     }
 
     /** The first weighing of a set finds its beaker ready. */

@@ -9,10 +9,25 @@ import stillroom.formulary.material.Paper;
 import stillroom.ledger.Ledger;
 import stillroom.ledger.document.Drawer;
 
-/** The documents of the workshop. */
-public record PaperBook(Drawer<Paper> drawer) {
+/**
+ * The documents of the workshop as they were when this was asked for.
+ *
+ * @param all those first that are to be looked at first
+ */
+public record PaperBook(Drawer<Paper> drawer, List<Filed> all) {
+    public PaperBook {
+        all = List.copyOf(all);
+    }
+
     public static PaperBook of(Ledger ledger) {
-        return new PaperBook(ledger.drawer("paper", Paper.class));
+        Drawer<Paper> drawer = ledger.drawer("paper", Paper.class);
+        List<Filed> all = drawer.all().entrySet().stream()
+                .map(PaperBook::filed)
+                .sorted(Comparator.comparing(
+                                (Filed filed) -> filed.paper().reviewBy().orElse(LocalDate.MAX))
+                        .thenComparing(Filed::key))
+                .toList();
+        return new PaperBook(drawer, all);
     }
 
     /** What a document is on; its code is part of the key and of addresses. */
@@ -47,25 +62,15 @@ public record PaperBook(Drawer<Paper> drawer) {
         }
     }
 
-    /** All documents, those first that are to be looked at first. */
-    public List<Filed> all() {
-        return drawer.all().entrySet().stream()
-                .map(PaperBook::filed)
-                .sorted(Comparator.comparing(
-                                (Filed filed) -> filed.paper().reviewBy().orElse(LocalDate.MAX))
-                        .thenComparing(Filed::key))
-                .toList();
-    }
-
     public List<Filed> on(On on, String of) {
-        return all().stream()
+        return all.stream()
                 .filter(filed -> filed.on() == on && filed.of().equals(of))
                 .toList();
     }
 
     /** Those to be looked at again by a day. */
     public List<Filed> dueBy(LocalDate day) {
-        return all().stream().filter(filed -> filed.paper().dueBy(day)).toList();
+        return all.stream().filter(filed -> filed.paper().dueBy(day)).toList();
     }
 
     /** Files a document after those that are there. */

@@ -4,7 +4,9 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stillroom.desk.sheets.Sheets;
 import stillroom.desk.shell.Decimals;
@@ -14,8 +16,8 @@ import stillroom.desk.shell.Input;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.Problem;
 import stillroom.formulary.formula.HandOut;
-import stillroom.formulary.plan.Plan;
 import stillroom.formulary.quantity.Grams;
+import stillroom.formulary.quantity.PercentRange;
 
 /** Recipes for others: what they tell, and the files. */
 public final class RecipeRoutes {
@@ -67,7 +69,7 @@ public final class RecipeRoutes {
 
     private static void pdf(Desk desk, Context request) {
         Handing handing = Handing.of(desk, request);
-        Recipe recipe = recipe(handing, sized(handing, request));
+        Recipe recipe = recipe(handing, handing.sheet(sized(handing, request)), handing.allowed());
         Sheets.answer(
                 request,
                 Sheets.onOnePage(desk.pages(), "recipes/recipe.jte", recipe),
@@ -76,22 +78,22 @@ public final class RecipeRoutes {
 
     private static void file(Desk desk, Context request) {
         Handing handing = Handing.of(desk, request);
-        HandOut words = sized(handing, request);
-        Recipe recipe = recipe(handing, words);
+        RecipeSheet sheet = handing.sheet(sized(handing, request));
+        Map<String, PercentRange> allowed = handing.allowed();
+        Recipe recipe = recipe(handing, sheet, allowed);
         String name = Sheets.fileName(handing.product().name() + " recipe");
         request.header("Content-Disposition", "attachment; filename=\"" + name + ".html\"");
-        request.html(RecipeFile.of(desk.pages(), recipe, handing.sheet(words), handing.allowed()));
+        request.html(RecipeFile.of(desk.pages(), recipe, sheet, allowed));
     }
 
-    private static Recipe recipe(Handing handing, HandOut words) {
-        List<Problem> problems = handing.problems(words);
+    private static Recipe recipe(Handing handing, RecipeSheet sheet, Map<String, PercentRange> allowed) {
+        LocalDate today = handing.desk().today();
+        List<Problem> problems = sheet.problems(allowed, today);
         if (!problems.isEmpty()) {
             throw new BadRequestResponse(
                     "There is no recipe yet: " + problems.get(0).sentence());
         }
-        RecipeSheet sheet = handing.sheet(words);
-        Plan plan = sheet.plan(handing.allowed(), handing.desk().today());
-        return sheet.of(plan, handing.desk().today());
+        return sheet.of(sheet.plan(allowed, today), today);
     }
 
     /** The author's words, at the size asked for in the address where one is. */

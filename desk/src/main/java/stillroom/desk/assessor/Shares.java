@@ -1,7 +1,5 @@
 package stillroom.desk.assessor;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -30,8 +28,10 @@ final class Shares {
                 substance.map(Substance::inciName).orElse(share.substance()),
                 substance.map(one -> String.join(", ", one.casNumbers())).orElse(""),
                 functions(share, of),
-                plain(share.inThePot().nominal() * 100),
-                plain(low).equals(plain(high)) ? "" : plain(low) + " to " + plain(high),
+                Format.significant(share.inThePot().nominal() * 100),
+                Format.significant(low).equals(Format.significant(high))
+                        ? ""
+                        : Format.significant(low) + " to " + Format.significant(high),
                 Format.words(share.role()));
     }
 
@@ -56,15 +56,5 @@ final class Shares {
                         a.massFraction().nominal(), b.massFraction().nominal()))
                 .filter(part -> part.substance().equals(substance))
                 .isPresent();
-    }
-
-    /** Three significant digits, no exponent. */
-    private static String plain(double percent) {
-        return percent == 0
-                ? "0"
-                : new BigDecimal(percent)
-                        .round(new MathContext(3))
-                        .stripTrailingZeros()
-                        .toPlainString();
     }
 }

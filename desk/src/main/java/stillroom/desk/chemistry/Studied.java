@@ -23,9 +23,7 @@ public record Studied(Product product, FormulaVersion version, MaterialBook book
                 .products()
                 .version(product.id(), (int) Desk.id(request, "version"))
                 .orElseThrow(() -> new NotFoundResponse("There is no such version of this product."));
-        MaterialBook book = version.kept()
-                ? desk.ledger().materials().book(version.cards())
-                : desk.ledger().materials().book();
+        MaterialBook book = desk.ledger().materials().book(version);
         return new Studied(product, version, book);
     }
 

@@ -2,8 +2,6 @@ package stillroom.desk.classes;
 
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -37,7 +35,6 @@ import stillroom.formulary.plan.PremixRecipe;
 import stillroom.formulary.plan.PremixUse;
 import stillroom.formulary.plan.Tolerances;
 import stillroom.formulary.quantity.Grams;
-import stillroom.formulary.quantity.Percent;
 import stillroom.formulary.quantity.PercentRange;
 import stillroom.ledger.document.Drawer;
 import stillroom.ledger.lot.StockedLot;
@@ -54,10 +51,8 @@ record Lesson(Desk desk, String key, ClassOf of, Product product, FormulaVersion
         Product product = desk.ledger().products().product(of.productId()).orElseThrow();
         FormulaVersion version =
                 desk.ledger().products().version(of.productId(), of.version()).orElseThrow();
-        MaterialBook book = version.kept()
-                ? desk.ledger().materials().book(version.cards())
-                : desk.ledger().materials().book();
-        return new Lesson(desk, key, of, product, version, book);
+        return new Lesson(
+                desk, key, of, product, version, desk.ledger().materials().book(version));
     }
 
     String path() {
@@ -122,14 +117,10 @@ record Lesson(Desk desk, String key, ClassOf of, Product product, FormulaVersion
         return lot.certificate()
                 .flatMap(Certificate::strength)
                 .or(card::strength)
-                .map(strength -> new PremixUse(lineId, card.key(), middle(strength.percent()), carrier.id()))
+                .map(strength ->
+                        new PremixUse(lineId, card.key(), strength.percent().middle(), carrier.id()))
                 .filter(use -> use.fits(version.formula()))
                 .map(use -> new Ready(use, lot, LotCard.of(card, lot, now).card()));
-    }
-
-    private static Percent middle(PercentRange range) {
-        return new Percent(
-                range.low().value().add(range.high().value()).divide(BigDecimal.valueOf(2), MathContext.DECIMAL64));
     }
 
     /** One set as it is weighed: from the premixes that stand ready. */

@@ -153,18 +153,6 @@ record Saltmarsh(Desk desk, Ledger ledger, Instant now) {
     private void pourAway(String code) {
         ledger.lots().countStock(code, Grams.ZERO, "Past its date, poured away.", now, SECOND);
         Lot lot = ledger.lots().lot(code).orElseThrow().lot();
-        ledger.lots()
-                .change(new Lot(
-                        lot.code(),
-                        lot.materialKey(),
-                        lot.supplierLot(),
-                        lot.supplier(),
-                        lot.received(),
-                        lot.receivedOn(),
-                        lot.opened(),
-                        lot.expires(),
-                        lot.price(),
-                        Lot.State.USED_UP,
-                        lot.note()));
+        ledger.lots().change(lot.in(Lot.State.USED_UP));
     }
 }

@@ -32,9 +32,7 @@ public final class LabelView {
         this.product = product;
         this.version = version;
         Ledger ledger = desk.ledger();
-        this.book = version.kept()
-                ? ledger.materials().book(version.cards())
-                : ledger.materials().book();
+        this.book = ledger.materials().book(version);
     }
 
     /** The sheet as it was set up, or one to begin with: that of an earlier version, or an empty one. */

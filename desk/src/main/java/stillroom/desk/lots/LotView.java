@@ -131,10 +131,9 @@ record LotView(Desk desk, StockedLot stocked) {
     /** The middle of what is stated, to eight digits as it is typed [%]. */
     static BigDecimal middle(Strength strength) {
         return strength.percent()
-                .low()
+                .middle()
                 .value()
-                .add(strength.percent().high().value())
-                .divide(BigDecimal.valueOf(2), new MathContext(8, RoundingMode.HALF_EVEN))
+                .round(new MathContext(8, RoundingMode.HALF_EVEN))
                 .stripTrailingZeros();
     }
 

@@ -29,9 +29,7 @@ record Editing(Desk desk, Product product, FormulaVersion version, MaterialBook 
 
     /** The cards as they stand now, for a kept version those that it meant. */
     static MaterialBook book(Desk desk, FormulaVersion version) {
-        return version.kept()
-                ? desk.ledger().materials().book(version.cards())
-                : desk.ledger().materials().book();
+        return desk.ledger().materials().book(version);
     }
 
     static Product product(Desk desk, Context request) {

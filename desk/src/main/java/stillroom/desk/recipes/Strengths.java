@@ -24,11 +24,7 @@ final class Strengths {
     static Optional<BigDecimal> middle(Material card) {
         return card.strength()
                 .map(Strength::percent)
-                .map(range -> range.low()
-                        .value()
-                        .add(range.high().value())
-                        .divide(BigDecimal.valueOf(2))
-                        .stripTrailingZeros())
+                .map(range -> range.middle().value())
                 .filter(middle -> middle.signum() > 0);
     }
 }

@@ -1,7 +1,5 @@
 package stillroom.desk.safety;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
 import stillroom.desk.chemistry.Studied;
@@ -26,7 +24,8 @@ final class SafetyView {
     static String exposure(SafetyTable table) {
         return table.exposureMilligramsPerKilogramDay()
                 .match(
-                        known -> plain(known) + " mg of product per kg body weight and day (" + table.product() + ")",
+                        known -> Format.significant(known) + " mg of product per kg body weight and day ("
+                                + table.product() + ")",
                         because -> "not known: " + because);
     }
 
@@ -34,7 +33,7 @@ final class SafetyView {
         return table.unknown().isEmpty()
                 ? ""
                 : "Not in the table, as no composition is known: " + String.join(", ", table.unknown()) + ", "
-                        + plain(table.unknownPercent()) + " % of the product.";
+                        + Format.significant(table.unknownPercent()) + " % of the product.";
     }
 
     static List<Line> lines(SafetyTable table) {
@@ -45,11 +44,11 @@ final class SafetyView {
         return new Line(
                 line.substance(),
                 line.name(),
-                plain(line.percent()),
+                Format.significant(line.percent()),
                 Format.figure(line.absorbedFraction() * 100, 0),
                 line.absorptionSource().equals(SafetyTable.DEFAULT_SOURCE) ? "default" : line.absorptionSource(),
                 outcome(line.systemicMilligramsPerKilogramDay()),
-                line.departure().match(SafetyView::plain, because -> "none entered"),
+                line.departure().match(Format::significant, because -> "none entered"),
                 margin(line),
                 aggregate(line),
                 Format.figure(line.leastMargin(), 0),
@@ -60,26 +59,16 @@ final class SafetyView {
 
     /** The reason stands in the column of what is missing. */
     private static String margin(SafetyLine line) {
-        return line.margin().match(SafetyView::plain, because -> "not known");
+        return line.margin().match(Format::significant, because -> "not known");
     }
 
     /** Empty for what is no preservative. */
     private static String aggregate(SafetyLine line) {
         return line.aggregateMargin()
-                .match(SafetyView::plain, because -> because.startsWith("reckoned for") ? "" : "not known");
+                .match(Format::significant, because -> because.startsWith("reckoned for") ? "" : "not known");
     }
 
     private static String outcome(Outcome<Double> one) {
-        return one.match(SafetyView::plain, because -> "not known");
-    }
-
-    /** Three significant digits, no exponent. */
-    static String plain(double value) {
-        return value == 0
-                ? "0"
-                : new BigDecimal(value)
-                        .round(new MathContext(3))
-                        .stripTrailingZeros()
-                        .toPlainString();
+        return one.match(Format::significant, because -> "not known");
     }
 }

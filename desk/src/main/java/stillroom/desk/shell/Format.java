@@ -1,6 +1,7 @@
 package stillroom.desk.shell;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -28,6 +29,16 @@ public final class Format {
     public static String decimal(BigDecimal value, int decimals) {
         BigDecimal rounded = value.setScale(decimals, RoundingMode.HALF_EVEN);
         return (rounded.signum() < 0 ? "\u2212" : "") + rounded.abs().toPlainString();
+    }
+
+    /** A solved figure of any size with three significant digits, no exponent. */
+    public static String significant(double value) {
+        return value == 0
+                ? "0"
+                : new BigDecimal(value)
+                        .round(new MathContext(3))
+                        .stripTrailingZeros()
+                        .toPlainString();
     }
 
     /** A percentage with at least so many decimals; a longer exact figure is shown whole up to six decimals. */

@@ -36,9 +36,7 @@ record Version(
         List<BatchWork> batches,
         Map<String, String> measured) {
     static Version of(Desk desk, Product product, FormulaVersion version) {
-        MaterialBook book = version.kept()
-                ? desk.ledger().materials().book(version.cards())
-                : desk.ledger().materials().book();
+        MaterialBook book = desk.ledger().materials().book(version);
         Subject subject = Subjects.of(version.formula(), product.brief());
         Evaluation evaluation = Judgement.of(desk, subject, book);
         List<BatchWork> batches = desk.ledger().batches().fromVersion(product.id(), version.number()).stream()

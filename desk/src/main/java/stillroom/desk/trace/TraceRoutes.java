@@ -99,20 +99,6 @@ public final class TraceRoutes {
                 .map(StockedLot::lot)
                 .filter(lot -> lot.state() == Lot.State.RELEASED)
                 .toList();
-        free.forEach(lot -> desk.ledger()
-                .lots()
-                .change(new Lot(
-                                lot.code(),
-                                lot.materialKey(),
-                                lot.supplierLot(),
-                                lot.supplier(),
-                                lot.received(),
-                                lot.receivedOn(),
-                                lot.opened(),
-                                lot.expires(),
-                                lot.price(),
-                                Lot.State.QUARANTINE,
-                                lot.note())
-                        .with(lot.certificate(), lot.retest())));
+        free.forEach(lot -> desk.ledger().lots().change(lot.in(Lot.State.QUARANTINE)));
     }
 }

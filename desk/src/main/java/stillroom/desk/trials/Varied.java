@@ -15,9 +15,7 @@ import stillroom.formulary.quantity.Percent;
 /** The version that trials vary, with what each line takes of it. */
 record Varied(Product product, FormulaVersion version, MaterialBook book) {
     static Varied of(Desk desk, Product product, FormulaVersion version) {
-        MaterialBook book = version.kept()
-                ? desk.ledger().materials().book(version.cards())
-                : desk.ledger().materials().book();
+        MaterialBook book = desk.ledger().materials().book(version);
         return new Varied(product, version, book);
     }
 

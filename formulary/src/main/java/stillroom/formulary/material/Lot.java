@@ -71,6 +71,24 @@ public record Lot(
         return retest.map(due -> !day.isBefore(due)).orElse(false);
     }
 
+    /** The same lot in another state. */
+    public Lot in(State other) {
+        return new Lot(
+                code,
+                materialKey,
+                supplierLot,
+                supplier,
+                received,
+                receivedOn,
+                opened,
+                expires,
+                price,
+                other,
+                note,
+                certificate,
+                retest);
+    }
+
     /** The same lot with other values of its certificate. */
     public Lot with(Optional<Certificate> measured, Optional<LocalDate> testedAgain) {
         return new Lot(

@@ -1,5 +1,7 @@
 package stillroom.formulary.quantity;
 
+import java.math.BigDecimal;
+
 /** A range of mass percent, low not above high [%]. */
 public record PercentRange(Percent low, Percent high) {
     public PercentRange {
@@ -14,6 +16,11 @@ public record PercentRange(Percent low, Percent high) {
 
     public static PercentRange point(Percent value) {
         return new PercentRange(value, value);
+    }
+
+    /** Half way between the ends, exact [%]. */
+    public Percent middle() {
+        return new Percent(low.value().add(high.value()).divide(BigDecimal.valueOf(2)));
     }
 
     public boolean isPoint() {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.material.Substance;
@@ -85,6 +86,11 @@ public final class MaterialShelf {
     /** As {@link #book()}, but cards named here at just that revision, as a kept version means them. */
     public MaterialBook book(Map<String, Integer> cards) {
         return new ShelfBook(this, Map.copyOf(cards));
+    }
+
+    /** The cards that a version means: those of its day where it was kept, else those of now. */
+    public MaterialBook book(FormulaVersion version) {
+        return version.kept() ? book(version.cards()) : book();
     }
 
     /**

@@ -2,6 +2,7 @@ package stillroom.science.trial;
 
 import java.util.List;
 import java.util.Optional;
+import stillroom.science.design.Run;
 
 /**
  * A mixture as it was really weighed, and what was measured of it.
@@ -19,10 +20,6 @@ public record TrialRun(List<Double> fractions, List<Double> process, Optional<Do
 
     /** Fractions, then process variables. */
     public double[] point() {
-        double[] point = new double[fractions.size() + process.size()];
-        for (int i = 0; i < point.length; i++) {
-            point[i] = i < fractions.size() ? fractions.get(i) : process.get(i - fractions.size());
-        }
-        return point;
+        return new Run(fractions, process, block).point();
     }
 }

@@ -34,9 +34,7 @@ record PlanDesk(Desk desk, Product product, FormulaVersion version, MaterialBook
                 .products()
                 .version(id, number)
                 .orElseThrow(() -> new NotFoundResponse("This product has no version " + number + "."));
-        MaterialBook book = version.kept()
-                ? desk.ledger().materials().book(version.cards())
-                : desk.ledger().materials().book();
+        MaterialBook book = desk.ledger().materials().book(version);
         return new PlanDesk(
                 desk, product, version, book, desk.ledger().equipment().balances());
     }

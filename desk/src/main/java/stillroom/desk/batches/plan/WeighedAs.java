@@ -1,7 +1,5 @@
 package stillroom.desk.batches.plan;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -28,7 +26,6 @@ import stillroom.formulary.plan.PremixRecipe;
 import stillroom.formulary.plan.PremixUse;
 import stillroom.formulary.plan.SameActive;
 import stillroom.formulary.quantity.Grams;
-import stillroom.formulary.quantity.Percent;
 import stillroom.formulary.quantity.PercentRange;
 import stillroom.ledger.lot.StockedLot;
 
@@ -210,7 +207,7 @@ public record WeighedAs(
                 return;
             }
             PremixUse use = new PremixUse(
-                    line.id(), recipe.materialKey(), middle(strength.get().percent()), carrier.id());
+                    line.id(), recipe.materialKey(), strength.get().percent().middle(), carrier.id());
             if (!use.fits(formula)) {
                 return;
             }
@@ -224,11 +221,6 @@ public record WeighedAs(
                         .ifPresent(card -> cards.put(
                                 card.key(), LotCard.of(card, lot, desk.book()).card()));
             }
-        }
-
-        private static Percent middle(PercentRange range) {
-            BigDecimal sum = range.low().value().add(range.high().value());
-            return new Percent(sum.divide(BigDecimal.valueOf(2), MathContext.DECIMAL64));
         }
     }
 

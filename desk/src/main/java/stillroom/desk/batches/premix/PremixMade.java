@@ -47,8 +47,10 @@ record PremixMade(BatchWork work, PremixRecipe recipe) {
      */
     Optional<PercentRange> rootShare() {
         return share().map(share -> {
-            BigDecimal below =
-                    upstream().map(Strength::percent).map(PremixMade::middle).orElse(BigDecimal.valueOf(100));
+            BigDecimal below = upstream()
+                    .map(Strength::percent)
+                    .map(range -> range.middle().value())
+                    .orElse(BigDecimal.valueOf(100));
             BigDecimal middle = share.value().multiply(below).movePointLeft(2);
             double own = deviation().doubleValue() / share.value().doubleValue();
             double before =
@@ -60,13 +62,9 @@ record PremixMade(BatchWork work, PremixRecipe recipe) {
         });
     }
 
-    static BigDecimal middle(PercentRange range) {
-        return range.low().value().add(range.high().value()).divide(BigDecimal.valueOf(2), MathContext.DECIMAL64);
-    }
-
     /** Standard uncertainty as a part of the figure, where the range is twice that to either side. */
     static double relative(PercentRange range) {
-        double middle = middle(range).doubleValue();
+        double middle = range.middle().value().doubleValue();
         return middle > 0
                 ? (range.high().value().doubleValue() - range.low().value().doubleValue()) / 4 / middle
                 : 0;

@@ -198,7 +198,7 @@ public final class PremixRoutes {
                 BatchHead.of(work),
                 card.name(),
                 card.strength()
-                        .map(strength -> shown(PremixMade.middle(strength.percent())))
+                        .map(strength -> shown(strength.percent().middle().value()))
                         .orElse(""),
                 made.rootShare().map(PremixRoutes::asMade).orElse(""),
                 Masses.shown(made.mass()),
@@ -218,7 +218,7 @@ public final class PremixRoutes {
 
     private static String asMade(PercentRange range) {
         double off = (range.high().value().doubleValue() - range.low().value().doubleValue()) / 2;
-        return shown(PremixMade.middle(range)) + " ± " + Format.figure(off, 2);
+        return shown(range.middle().value()) + " ± " + Format.figure(off, 2);
     }
 
     private static String shown(java.math.BigDecimal percent) {

@@ -42,7 +42,8 @@ final class RowFinding {
                 trace
                         ? names + " comes along as an impurity; " + rule.name() + forbidden + "."
                         : names + forbidden + (rule.name().equalsIgnoreCase(names) ? "." : ": " + rule.name() + "."),
-                "Take it out" + (rule.note().isEmpty() ? "." : ". " + rule.note()));
+                (trace ? "Ask the supplier how much comes along, and for a grade with less." : "Take it out.")
+                        + (rule.note().isEmpty() ? "" : " " + rule.note()));
     }
 
     private static boolean isForEverything(Rule rule) {

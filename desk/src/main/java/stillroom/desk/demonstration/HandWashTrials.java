@@ -50,9 +50,9 @@ final class HandWashTrials {
                 List.of(),
                 List.of(),
                 List.of(
-                        new TrialSet.Response(FLOW, "mPa s", TrialSet.Aim.TARGET, 1500, 3000, 5000),
-                        new TrialSet.Response(FOAM, "ml after 1 min", TrialSet.Aim.LARGER, 120, 160, 160),
-                        new TrialSet.Response(SKIN, "panel, 0 to 10", TrialSet.Aim.SMALLER, 2, 2, 6)),
+                        new TrialSet.Response(FLOW, "mPa s", TrialSet.Aim.TARGET, 1500, 3000, 5000, false),
+                        new TrialSet.Response(FOAM, "ml after 1 min", TrialSet.Aim.LARGER, 120, 160, 160, false),
+                        new TrialSet.Response(SKIN, "score, 0 to 10", TrialSet.Aim.SMALLER, 2, 2, 6, true)),
                 new TrialSet.Chosen("QUADRATIC", "D", 1, 7),
                 List.of());
     }
@@ -107,6 +107,7 @@ final class HandWashTrials {
         measured.put(FLOW, Math.rint((flow + 60 * scatter) / 10) * 10);
         measured.put(FOAM, Math.rint(foam + 2 * scatter));
         measured.put(SKIN, Math.rint(10 * (dryness - 0.25 * scatter)) / 10);
-        return new TrialSet.Run(run.version(), run.order(), run.block(), run.fractions(), run.settings(), measured, "");
+        return new TrialSet.Run(
+                run.version(), run.order(), run.block(), run.fractions(), run.settings(), measured, Map.of(), "");
     }
 }

@@ -3,10 +3,10 @@ package stillroom.desk.trials;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Frame.Section;
@@ -46,13 +46,7 @@ final class Entering {
     }
 
     static void show(Desk desk, Context request, TrialSet set, Typed typed, List<String> stale) {
-        Frame frame = desk.frame(request, set.name(), Section.PRODUCTS);
-        TrialPage page = TrialPage.of(
-                stale.isEmpty() ? frame : frame.withNotice("Not saved: these trials were changed elsewhere meanwhile."),
-                set,
-                Weighed.of(desk, set),
-                typed,
-                stale);
+        TrialPage page = page(desk, request, set, typed, stale);
         if (!stale.isEmpty()) {
             request.status(HttpStatus.CONFLICT).html(desk.pages().render("trials/trial.jte", page));
         } else if (typed.isSound()) {
@@ -62,12 +56,25 @@ final class Entering {
         }
     }
 
+    static TrialPage page(Desk desk, Context request, TrialSet set, Typed typed, List<String> stale) {
+        Frame frame = desk.frame(request, set.name(), Section.PRODUCTS);
+        return TrialPage.of(
+                stale.isEmpty() ? frame : frame.withNotice("Not saved: these trials were changed elsewhere meanwhile."),
+                set,
+                Weighed.of(desk, set),
+                typed,
+                stale);
+    }
+
+    /** What is not in the form, such as runs that were added meanwhile, stays as it is stored. */
     private static TrialSet.Run entered(TrialSet set, TrialSet.Run run, Input input) {
-        Map<String, Double> measured = new LinkedHashMap<>();
+        Map<String, Double> measured = new LinkedHashMap<>(run.measured());
+        Map<String, List<Double>> scores = new LinkedHashMap<>(run.scores());
         for (int k = 0; k < set.responses().size(); k++) {
-            TrialSet.Response response = set.responses().get(k);
-            input.number("m" + run.version() + "-" + k, response.name(), "-" + LARGE, LARGE)
-                    .ifPresent(value -> measured.put(response.name(), value));
+            String field = "m" + run.version() + "-" + k;
+            if (input.has(field)) {
+                read(set.responses().get(k), field, run.order(), input, measured, scores);
+            }
         }
         List<Double> settings = new ArrayList<>();
         for (int k = 0; k < set.variables().size(); k++) {
@@ -76,7 +83,32 @@ final class Entering {
                     .orElse(run.settings().get(k)));
         }
         String note = input.has("note" + run.version()) ? input.text("note" + run.version()) : run.note();
-        return new TrialSet.Run(run.version(), run.order(), run.block(), run.fractions(), settings, measured, note);
+        return new TrialSet.Run(
+                run.version(), run.order(), run.block(), run.fractions(), settings, measured, scores, note);
+    }
+
+    private static void read(
+            TrialSet.Response response,
+            String field,
+            int order,
+            Input input,
+            Map<String, Double> measured,
+            Map<String, List<Double>> scores) {
+        String name = response.name();
+        String what = name + " of run " + order;
+        measured.remove(name);
+        scores.remove(name);
+        if (response.panel()) {
+            List<Double> given = Scores.read(input, field, what);
+            if (!given.isEmpty()) {
+                measured.put(name, Scores.mean(given));
+            }
+            if (given.size() > 1) {
+                scores.put(name, given);
+            }
+        } else {
+            input.number(field, what, "-" + LARGE, LARGE).ifPresent(value -> measured.put(name, value));
+        }
     }
 
     /** What is stored where something else was typed. */
@@ -84,17 +116,16 @@ final class Entering {
         List<String> differences = new ArrayList<>();
         for (int i = 0; i < typed.size(); i++) {
             TrialSet.Run stored = set.runs().get(i);
-            Map<String, Double> before = new HashMap<>(stored.measured());
             for (TrialSet.Response response : set.responses()) {
-                Double there = before.get(response.name());
-                Double here = typed.get(i).measured().get(response.name());
-                if (!java.util.Objects.equals(there, here)) {
+                String there = TrialPage.shown(stored, response);
+                if (!there.equals(TrialPage.shown(typed.get(i), response))) {
                     differences.add("run " + stored.order() + ": " + response.name() + " is stored as "
-                            + (there == null ? "not measured" : TrialPage.plain(there)));
+                            + (there.isEmpty() ? "not measured" : there));
                 }
             }
             if (!stored.settings().equals(typed.get(i).settings())) {
-                differences.add("run " + stored.order() + ": the process settings are stored as " + stored.settings());
+                differences.add("run " + stored.order() + ": the process settings are stored as "
+                        + stored.settings().stream().map(TrialPage::plain).collect(Collectors.joining(", ")));
             }
             if (!stored.note().equals(typed.get(i).note())) {
                 differences.add("run " + stored.order() + ": the note is stored as \u201c" + stored.note() + "\u201d");

@@ -80,14 +80,17 @@ public final class Making {
         });
     }
 
-    /** Stores further runs of a set. */
-    TrialSet extend(Varied varied, TrialSet set, List<Run> fresh) {
+    /** Stores further runs of a set; nothing where it was changed while they were searched for. */
+    boolean extend(Varied varied, TrialSet set, List<Run> fresh) {
         return desk.ledger().together(() -> {
+            TrialBook book = new TrialBook(desk);
+            if (!TrialBook.mark(book.one(set.key())).equals(TrialBook.mark(set))) {
+                return false;
+            }
             List<TrialSet.Run> all = new ArrayList<>(set.runs());
             all.addAll(cards(varied, set, fresh, set.runs().size()));
-            TrialSet longer = set.withRuns(all);
-            new TrialBook(desk).write(longer);
-            return longer;
+            book.write(set.withRuns(all));
+            return true;
         });
     }
 
@@ -109,7 +112,14 @@ public final class Making {
                 settings.add(Region.actual(set.variables().get(k), run.process().get(k)));
             }
             cards.add(new TrialSet.Run(
-                    version.number(), before + order[i], run.block(), run.fractions(), settings, Map.of(), ""));
+                    version.number(),
+                    before + order[i],
+                    run.block(),
+                    run.fractions(),
+                    settings,
+                    Map.of(),
+                    Map.of(),
+                    ""));
         }
         return cards;
     }

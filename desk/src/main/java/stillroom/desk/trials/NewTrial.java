@@ -31,7 +31,7 @@ final class NewTrial {
 
     /** What the form asks for; empty where something cannot be taken, and the input says what. */
     Optional<Asked> read() {
-        String name = input.required("name", "The name of the trials");
+        String name = input.required("name", "The question");
         List<TrialSet.Component> components = components();
         double share = components.stream()
                 .mapToDouble(one -> varied.percent(one.lineId()))
@@ -61,7 +61,12 @@ final class NewTrial {
         if (!input.isSound()) {
             return Optional.empty();
         }
-        return region(components, share).flatMap(region -> {
+        List<String> limits =
+                new Limits(varied.lines().stream().map(Line::id).toList(), components).read(input, "constraints");
+        if (!input.isSound()) {
+            return Optional.empty();
+        }
+        return region(components, share, limits).flatMap(region -> {
             MixtureModel model = MixtureModel.of(components.size(), blending, variables.size(), ProcessTerms.LINEAR);
             DesignTask task = new DesignTask(
                     region, model, runs, new DesignTask.Wishes(kind.criterion(), blocks, repeats, List.of(), 1));
@@ -70,7 +75,7 @@ final class NewTrial {
             }
             return input.isSound()
                     ? Optional.of(new Asked(
-                            name, components, share, constraints(), variables, responses, task, blending, kind, steps))
+                            name, components, share, limits, variables, responses, task, blending, kind, steps))
                     : Optional.empty();
         });
     }
@@ -94,22 +99,16 @@ final class NewTrial {
         }
     }
 
-    private Optional<MixtureRegion> region(List<TrialSet.Component> components, double share) {
-        try {
-            MixtureRegion region = Region.of(components, share, constraints());
-            region.problems().forEach(sentence -> input.refuse("components", inPercent(sentence)));
-            return input.isSound() ? Optional.of(region) : Optional.empty();
-        } catch (IllegalArgumentException unreadable) {
-            return input.refuse("constraints", String.valueOf(unreadable.getMessage()));
-        }
+    private Optional<MixtureRegion> region(
+            List<TrialSet.Component> components, double share, List<String> constraints) {
+        MixtureRegion region = Region.of(components, share, constraints);
+        region.problems().forEach(sentence -> input.refuse("components", together(sentence, components, share)));
+        return input.isSound() ? Optional.of(region) : Optional.empty();
     }
 
-    private static String inPercent(String sentence) {
-        return sentence + " Percentages here are shares of the chosen lines together.";
-    }
-
-    private List<String> constraints() {
-        return input.lines("constraints");
+    private static String together(String sentence, List<TrialSet.Component> components, double share) {
+        return Limits.inFormula(sentence, components, share) + " The chosen lines take "
+                + TrialPage.plain(Math.rint(share * 100) / 100) + " % of the formula together.";
     }
 
     private List<TrialSet.Component> components() {
@@ -172,7 +171,8 @@ final class NewTrial {
             if (responses.stream().anyMatch(other -> other.name().equals(name))) {
                 input.refuse(field, name + " stands here twice.");
             }
-            responses.add(new TrialSet.Response(name, input.text(field + "unit"), aim, low, target, high));
+            responses.add(new TrialSet.Response(
+                    name, input.text(field + "unit"), aim, low, target, high, input.has(field + "panel")));
         }
         return responses;
     }

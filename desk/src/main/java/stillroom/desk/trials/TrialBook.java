@@ -33,7 +33,8 @@ public final class TrialBook {
     static String mark(TrialSet set) {
         CRC32 sum = new CRC32();
         for (TrialSet.Run run : set.runs()) {
-            String entered = run.version() + " " + run.settings() + new TreeMap<>(run.measured()) + run.note() + "\n";
+            String entered = run.version() + " " + run.settings() + new TreeMap<>(run.measured())
+                    + new TreeMap<>(run.scores()) + run.note() + "\n";
             sum.update(entered.getBytes(StandardCharsets.UTF_8));
         }
         return Long.toHexString(sum.getValue());

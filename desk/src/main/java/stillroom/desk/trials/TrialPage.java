@@ -3,6 +3,7 @@ package stillroom.desk.trials;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Typed;
@@ -40,7 +41,11 @@ public record TrialPage(
             List<Field> responses,
             String note) {}
 
-    public record Field(String name, String label, String value) {}
+    /**
+     * @param head of its column
+     * @param hint beside it, such as what the scores of a panel come to
+     */
+    public record Field(String name, String label, String head, String value, String hint, boolean panel) {}
 
     static TrialPage of(Frame frame, TrialSet set, List<Weighed> weighed, Typed typed, List<String> stale) {
         List<Row> rows = weighed.stream()
@@ -55,18 +60,23 @@ public record TrialPage(
         List<Field> responses = new ArrayList<>();
         for (int k = 0; k < set.responses().size(); k++) {
             TrialSet.Response response = set.responses().get(k);
-            Double value = run.measured().get(response.name());
             responses.add(new Field(
                     "m" + run.version() + "-" + k,
                     response.name() + ", run " + run.order(),
-                    value == null ? "" : plain(value)));
+                    head(response),
+                    shown(run, response),
+                    Scores.words(run.scores().getOrDefault(response.name(), List.of())),
+                    response.panel()));
         }
         List<Field> settings = new ArrayList<>();
         for (int k = 0; k < set.variables().size(); k++) {
             settings.add(new Field(
                     "s" + run.version() + "-" + k,
                     set.variables().get(k).name() + ", run " + run.order(),
-                    plain(run.settings().get(k))));
+                    set.variables().get(k).name(),
+                    plain(run.settings().get(k)),
+                    "",
+                    false));
         }
         return new Row(
                 run.order(),
@@ -84,7 +94,19 @@ public record TrialPage(
                 run.note());
     }
 
-    static String plain(double value) {
+    /** Its name with its unit. */
+    public static String head(TrialSet.Response response) {
+        return response.unit().isEmpty() ? response.name() : response.name() + ", " + response.unit();
+    }
+
+    /** What is stored of a response, as it is typed; empty where not measured. */
+    static String shown(TrialSet.Run run, TrialSet.Response response) {
+        List<Double> scores = run.scores().getOrDefault(response.name(), List.of());
+        Double value = run.measured().get(response.name());
+        return !scores.isEmpty() ? Scores.typed(scores) : value == null ? "" : plain(value);
+    }
+
+    public static String plain(double value) {
         return new java.math.BigDecimal(Double.toString(value))
                 .stripTrailingZeros()
                 .toPlainString();
@@ -99,6 +121,57 @@ public record TrialPage(
                 .forEach(row ->
                         address.append("&of=").append(set.product()).append('.').append(row.version()));
         return address.toString();
+    }
+
+    /** The first run, in their order, that lacks a response: what to do next. */
+    public Optional<Row> next() {
+        return rows.stream()
+                .filter(row ->
+                        row.responses().stream().anyMatch(field -> field.value().isEmpty()))
+                .findFirst();
+    }
+
+    /** A run's mixture in one line: what a maker reads before taking the beaker. */
+    public String mixture(Row row) {
+        List<String> parts = new ArrayList<>();
+        for (int i = 0; i < set.components().size(); i++) {
+            parts.add(set.components().get(i).name() + " " + row.percents().get(i) + " %");
+        }
+        row.settings().forEach(field -> parts.add(field.head() + " " + field.value()));
+        return String.join(", ", parts);
+    }
+
+    public String planPath(Row row) {
+        return "/products/" + set.product() + "/versions/" + row.version() + "/plan?by=mass&mass=" + planSize;
+    }
+
+    public long weighedRuns() {
+        return rows.stream().filter(Row::asWeighed).count();
+    }
+
+    /** Runs of which all responses are in. */
+    public long measuredRuns() {
+        return rows.stream()
+                .filter(row -> row.responses().stream()
+                        .noneMatch(field -> field.value().isEmpty()))
+                .count();
+    }
+
+    /** Too many columns for a table even on a wide screen. */
+    public boolean manyColumns() {
+        return set.components().size()
+                        + 2 * (set.variables().size() + set.responses().size())
+                > 9;
+    }
+
+    /** The limits on sums with the names of the lines. */
+    public List<String> limits() {
+        Pictures pictures = new Pictures(set);
+        return set.constraints().stream().map(pictures::named).toList();
+    }
+
+    public String how() {
+        return Words.design(set);
     }
 
     public boolean severalDays() {

@@ -15,10 +15,7 @@ import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Product;
 import stillroom.formulary.trial.TrialSet;
 import stillroom.science.design.DesignAnswer;
-import stillroom.science.design.DesignTask;
 import stillroom.science.design.MixtureDesign;
-import stillroom.science.design.Run;
-import stillroom.science.mixture.Blending;
 
 /** Sets of trials: planning, entering what was measured, and what follows from it. */
 public final class TrialRoutes {
@@ -29,9 +26,11 @@ public final class TrialRoutes {
         routes.get("/trials", request -> list(desk, request));
         routes.get("/trials/new", request -> ask(desk, request));
         routes.post("/trials/new", request -> make(desk, request));
-        routes.get("/trials/{key}", request -> show(desk, request, Typed.NOTHING));
+        routes.get(
+                "/trials/{key}", request -> Entering.show(desk, request, set(desk, request), Typed.NOTHING, List.of()));
         routes.post("/trials/{key}", request -> Entering.enter(desk, request));
-        routes.post("/trials/{key}/more", request -> more(desk, request));
+        routes.post("/trials/{key}/more", request -> new Further(desk).add(request));
+        routes.get("/trials/{key}/runs.csv", request -> TrialCsv.handBack(desk, request, set(desk, request)));
         routes.get("/trials/{key}/results", request -> results(desk, request));
     }
 
@@ -85,7 +84,7 @@ public final class TrialRoutes {
         return varied(desk, new TrialSet.Base(id, number));
     }
 
-    private static Varied varied(Desk desk, TrialSet.Base base) {
+    static Varied varied(Desk desk, TrialSet.Base base) {
         Product product = desk.ledger()
                 .products()
                 .product(base.product())
@@ -137,54 +136,6 @@ public final class TrialRoutes {
 
     private static TrialSet set(Desk desk, Context request) {
         return new TrialBook(desk).one(request.pathParam("key"));
-    }
-
-    private static void show(Desk desk, Context request, Typed typed) {
-        Entering.show(desk, request, set(desk, request), typed, List.of());
-    }
-
-    /** Further runs: those that add most to what is there, as it was weighed, on another day. */
-    private static void more(Desk desk, Context request) {
-        TrialSet set = set(desk, request);
-        Input input = Input.of(request);
-        int count = input.whole("more", "The number of runs", 1, 50).orElse(0);
-        if (count == 0 && input.isSound()) {
-            input.refuse("more", "The number of runs is missing.");
-        }
-        if (!input.isSound()) {
-            show(desk, request, input.typed());
-            return;
-        }
-        List<Run> made = Weighed.of(desk, set).stream()
-                .map(one -> one.trial(set, ""))
-                .map(run -> new Run(run.fractions(), run.process(), 1))
-                .toList();
-        DesignTask task = new DesignTask(
-                Region.of(set),
-                Region.model(set, Blending.valueOf(set.design().model())),
-                made.size() + count,
-                new DesignTask.Wishes(
-                        Kind.valueOf(set.design().criterion()).criterion(),
-                        1,
-                        0,
-                        made,
-                        set.design().seed()));
-        int day = set.runs().stream().mapToInt(TrialSet.Run::block).max().orElse(0) + 1;
-        Making.search(task)
-                .match(
-                        found -> {
-                            List<Run> fresh = found.design().runs().subList(made.size(), made.size() + count).stream()
-                                    .map(run -> new Run(run.fractions(), run.process(), day))
-                                    .toList();
-                            new Making(desk).extend(varied(desk, set.base()), set, fresh);
-                            request.redirect("/trials/" + set.key() + "?did=added", HttpStatus.SEE_OTHER);
-                            return true;
-                        },
-                        refused -> {
-                            refused.reasons().forEach(sentence -> input.refuse("more", sentence));
-                            show(desk, request, input.typed());
-                            return false;
-                        });
     }
 
     private static void results(Desk desk, Context request) {

@@ -15,7 +15,7 @@ import stillroom.science.trial.TrialRun;
 /**
  * A run with what was really weighed of it.
  *
- * @param batch its newest batch, if there is one
+ * @param batch the newest batch in which every component was poured, or else its newest, if there is one
  * @param fractions as weighed, where every component was poured; planned otherwise
  * @param asWeighed whether the fractions are those of the balance
  */
@@ -27,9 +27,13 @@ record Weighed(TrialSet.Run run, Optional<BatchRow> batch, List<Double> fraction
 
     private static Weighed of(Desk desk, TrialSet set, TrialSet.Run run) {
         List<BatchRow> batches = desk.ledger().batches().fromVersion(set.product(), run.version());
-        Optional<BatchRow> batch = batches.isEmpty() ? Optional.empty() : Optional.of(batches.get(0));
-        Optional<List<Double>> made = batch.flatMap(row -> fractions(desk, set, run, row));
-        return new Weighed(run, batch, made.orElse(run.fractions()), made.isPresent());
+        for (BatchRow batch : batches) {
+            Optional<List<Double>> made = fractions(desk, set, run, batch);
+            if (made.isPresent()) {
+                return new Weighed(run, Optional.of(batch), made.get(), true);
+            }
+        }
+        return new Weighed(run, batches.stream().findFirst(), run.fractions(), false);
     }
 
     private static Optional<List<Double>> fractions(Desk desk, TrialSet set, TrialSet.Run run, BatchRow row) {

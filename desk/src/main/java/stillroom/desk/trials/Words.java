@@ -21,6 +21,18 @@ final class Words {
 
     private Words() {}
 
+    /** How the runs of a set were chosen, in one line. */
+    static String design(TrialSet set) {
+        String kind = switch (Kind.valueOf(set.design().criterion())) {
+            case I -> "chosen for good predictions over the whole region";
+            case D -> "chosen so that each line's own effect is told sharply";
+            case LATTICE -> "a simplex lattice";
+            case CENTROID -> "a simplex centroid";
+        };
+        return set.runs().size() + " runs, " + kind + "; the model is "
+                + set.design().model().toLowerCase(Locale.ROOT).replace('_', ' ') + ".";
+    }
+
     static String aim(TrialSet.Aim aim) {
         return switch (aim) {
             case NONE -> "only watched";

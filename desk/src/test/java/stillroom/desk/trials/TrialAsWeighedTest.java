@@ -27,6 +27,37 @@ class TrialAsWeighedTest {
         return String.format(Locale.ROOT, "%.6f", sum);
     }
 
+    @Test
+    void anOverPouredRunMovesTheFit() {
+        try (OpenDesk desk = OpenDesk.in(folder)) {
+            ThreeLines lines = ThreeLines.on(desk);
+            TrialSet set = lines.made(Map.of());
+            assertThat(lines.enter(
+                                    set,
+                                    set.runs().stream()
+                                            .map(run -> response(planned(run)))
+                                            .toList())
+                            .status())
+                    .isEqualTo(303);
+            String path = "/trials/" + set.key() + "/results";
+            String water = "<th scope=\"row\">Water, purified</th><td class=\"number\">1000</td>";
+            assertThat(desk.get(path).body())
+                    .describedAs("as planned the responses lie on a plane")
+                    .contains(water);
+            double[] planned = planned(set.runs().get(0));
+            lines.weigh(
+                    set, set.runs().get(0), hundredths(planned[0]), hundredths(planned[1]) + 6, hundredths(planned[2]));
+            assertThat(desk.get(path).body())
+                    .describedAs("6 g too much glycerin in one beaker of 100 g: no plane any more")
+                    .doesNotContain(water)
+                    .contains("run " + set.runs().get(0).order() + ", as weighed");
+        }
+    }
+
+    private static double hundredths(double fraction) {
+        return Math.round(10_000 * fraction) / 100.0;
+    }
+
     private static double[] planned(TrialSet.Run run) {
         return run.fractions().stream().mapToDouble(Double::doubleValue).toArray();
     }
@@ -55,7 +86,7 @@ class TrialAsWeighedTest {
             String page = desk.get("/trials/" + set.key()).body();
             assertThat(page)
                     .contains("figures as weighed")
-                    .contains(String.format(Locale.ROOT, "<td class=\"number\">%.2f</td>", 100 * asMade[1]));
+                    .contains(String.format(Locale.ROOT, ">%.2f</td>", 100 * asMade[1]));
             String results = desk.get("/trials/" + set.key() + "/results").body();
             assertThat(results)
                     .describedAs(

@@ -46,6 +46,91 @@ class TrialFaultsTest {
     }
 
     @Test
+    void boundsAreJudgedInPercentOfTheFormulaWhereOnlySomeLinesVary() {
+        OpenDesk.Answer answer = desk.postAll(
+                "/trials/new", lines.two(Map.of("low-w", "50", "high-w", "70", "low-g", "40", "high-g", "60")));
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(answer.body())
+                .contains("The lower bounds add up to 90 %: no mixture of 85 % is left.")
+                .contains("The chosen lines take 85 % of the formula together.");
+    }
+
+    @Test
+    void limitsAreWrittenByTheLettersOfTheLines() {
+        TrialSet set = lines.made(Map.of("constraints", "b + 2 C <= 72,5 %"));
+        assertThat(set.constraints()).containsExactly("x2 + 2 x3 <= 72.5");
+        assertThat(desk.get("/trials/" + set.key()).body())
+                .contains("Glycerin, vegetable, 99.5 % + 2 Sunflower oil", "&lt;= 72.5 %");
+        refused(Map.of("constraints", "A + D <= 50"), "names D, which is not one of the lines that vary: A, B, C.");
+        refused(Map.of("constraints", "A and B"), "names and, which is not one");
+        refused(Map.of("constraints", "A + B 50"), "cannot be read. Write it like A + B + C");
+        refused(Map.of("constraints", "A >= 70\nA <= 50"), "These exclude each other at 100 %");
+    }
+
+    @Test
+    void furtherRunsAreNotAddedTwiceFromAPageThatCameTooLate() {
+        TrialSet set = lines.made(Map.of());
+        String mark = mark(desk.get("/trials/" + set.key()).body());
+        Map<String, String> form = Map.of("mark", mark, "more", "2");
+        assertThat(desk.post("/trials/" + set.key() + "/more", form).status()).isEqualTo(303);
+        OpenDesk.Answer again = desk.post("/trials/" + set.key() + "/more", form);
+        assertThat(again.status()).isEqualTo(409);
+        assertThat(again.body()).contains(Further.CHANGED, "name=\"more\" type=\"text\" value=\"2\"");
+        assertThat(lines.stored(set.key()).runs()).hasSize(10);
+        assertThat(desk.post("/trials/" + set.key() + "/more", Map.of("mark", mark(again.body()), "more", "2"))
+                        .status())
+                .isEqualTo(303);
+        assertThat(lines.stored(set.key()).runs()).hasSize(12);
+    }
+
+    @Test
+    void aFormFromBeforeFurtherRunsErasesNothingOfThem() {
+        TrialSet set = lines.made(Map.of());
+        assertThat(desk.post("/trials/" + set.key() + "/more", Map.of("more", "1"))
+                        .status())
+                .isEqualTo(303);
+        assertThat(desk.post("/trials/" + set.key(), Map.of("m9-0", "777")).status())
+                .isEqualTo(303);
+        assertThat(desk.post("/trials/" + set.key(), Map.of("m1-0", "555")).status())
+                .isEqualTo(303);
+        assertThat(lines.stored(set.key()).runs().get(8).measured()).containsEntry("Thickness", 777.0);
+        assertThat(lines.stored(set.key()).runs().get(0).measured()).containsEntry("Thickness", 555.0);
+    }
+
+    @Test
+    void thePanelsScoresAreKeptAndTheirMeanIsFitted() {
+        TrialSet set = lines.made(Map.of("response1panel", "yes"));
+        assertThat(desk.post("/trials/" + set.key(), Map.of("m1-0", "6 7 5,5")).status())
+                .isEqualTo(303);
+        TrialSet.Run run = lines.stored(set.key()).runs().get(0);
+        assertThat(run.scores()).containsEntry("Thickness", List.of(6.0, 7.0, 5.5));
+        assertThat(run.measured().get("Thickness")).isCloseTo(18.5 / 3, org.assertj.core.data.Offset.offset(1e-12));
+        assertThat(desk.get("/trials/" + set.key()).body()).contains("value=\"6 7 5.5\"", "3 scores, mean 6.167");
+        OpenDesk.Answer wrong = desk.post("/trials/" + set.key(), Map.of("m1-0", "6 seven"));
+        assertThat(wrong.status()).isEqualTo(422);
+        assertThat(wrong.body()).contains("\u201cseven\u201d is not a number", "value=\"6 seven\"");
+    }
+
+    @Test
+    void theRunsLeaveAsATable() {
+        TrialSet set = lines.made(Map.of("response1unit", "mPa s", "response1panel", "yes"));
+        assertThat(desk.post("/trials/" + set.key(), Map.of("m1-0", "6 7", "note1", "=1+1, cloudy"))
+                        .status())
+                .isEqualTo(303);
+        String[] table = desk.get("/trials/" + set.key() + "/runs.csv").body().split("\r\n");
+        assertThat(table).hasSize(9);
+        assertThat(table[0])
+                .startsWith("\uFEFFrun,day,batch,as_weighed,\"Water, purified planned %\"")
+                .endsWith("Thickness (mPa s),Thickness scores,note");
+        int order = set.runs().get(0).order();
+        assertThat(table[order]).startsWith(order + ",1,,no,").endsWith(",6.5,6 7,\"'=1+1, cloudy\"");
+    }
+
+    private static String mark(String page) {
+        return page.replaceAll("(?s).*name=\"mark\" id=\"mark\" value=\"(\\w+)\".*", "$1");
+    }
+
+    @Test
     void fewerRunsThanTermsAreCounted() {
         refused(Map.of("model", "QUADRATIC", "runs", "5", "repeats", "0"), "5 runs cannot tell 6 terms apart");
     }

@@ -66,8 +66,9 @@ public record TrialSet(
      * @param low from here on it is of use at all (or already perfect, for SMALLER)
      * @param target wanted value of TARGET
      * @param high up to here it is of use (or already perfect, for LARGER)
+     * @param panel whether several people score it, so that several figures stand for one run
      */
-    public record Response(String name, String unit, Aim aim, double low, double target, double high) {}
+    public record Response(String name, String unit, Aim aim, double low, double target, double high, boolean panel) {}
 
     /**
      * How the runs were chosen.
@@ -85,7 +86,8 @@ public record TrialSet(
      * @param block day, from 1
      * @param fractions planned share of each component among the components, adding up to 1
      * @param settings of the process variables, in their units
-     * @param measured by name of the response; absent where not measured yet
+     * @param measured by name of the response, the mean where a panel scored it; absent where not measured yet
+     * @param scores of a panel one by one, by name of the response; absent where there are none
      * @param note what was seen
      */
     public record Run(
@@ -95,11 +97,13 @@ public record TrialSet(
             List<Double> fractions,
             List<Double> settings,
             Map<String, Double> measured,
+            Map<String, List<Double>> scores,
             String note) {
         public Run {
             fractions = List.copyOf(fractions);
             settings = List.copyOf(settings);
             measured = Map.copyOf(measured);
+            scores = Map.copyOf(scores);
         }
     }
 

@@ -1,0 +1,79 @@
+package stillroom.desk.trials;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.List;
+import java.util.Optional;
+import stillroom.desk.shell.Desk;
+import stillroom.desk.shell.Input;
+import stillroom.formulary.trial.TrialSet;
+import stillroom.science.design.DesignAnswer;
+import stillroom.science.design.DesignTask;
+import stillroom.science.design.Run;
+import stillroom.science.mixture.Blending;
+
+/** Further runs of a set: those that add most to what is there, as it was weighed, on another day. */
+final class Further {
+    static final String CHANGED =
+            "These trials were changed elsewhere meanwhile; no run was added. Look at the runs above, then press again.";
+
+    private final Desk desk;
+
+    Further(Desk desk) {
+        this.desk = desk;
+    }
+
+    void add(Context request) {
+        TrialSet set = new TrialBook(desk).one(request.pathParam("key"));
+        Input input = Input.of(request);
+        boolean late = input.has("mark") && !input.text("mark").equals(TrialBook.mark(set));
+        Optional<List<Run>> fresh = late ? Optional.empty() : runs(set, input);
+        if (fresh.isPresent() && new Making(desk).extend(TrialRoutes.varied(desk, set.base()), set, fresh.get())) {
+            request.redirect("/trials/" + set.key() + "?did=added", HttpStatus.SEE_OTHER);
+            return;
+        }
+        if (late || fresh.isPresent()) {
+            input.refuse("more", CHANGED);
+            request.status(HttpStatus.CONFLICT);
+        } else {
+            request.status(HttpStatus.UNPROCESSABLE_CONTENT);
+        }
+        TrialSet now = new TrialBook(desk).one(set.key());
+        request.html(
+                desk.pages().render("trials/trial.jte", Entering.page(desk, request, now, input.typed(), List.of())));
+    }
+
+    private Optional<List<Run>> runs(TrialSet set, Input input) {
+        int count = input.whole("more", "The number of runs", 1, 50).orElse(0);
+        if (count == 0 && input.isSound()) {
+            input.refuse("more", "The number of runs is missing.");
+        }
+        return input.isSound() ? searched(set, count, input) : Optional.empty();
+    }
+
+    private Optional<List<Run>> searched(TrialSet set, int count, Input input) {
+        List<Run> made = Weighed.of(desk, set).stream()
+                .map(one -> one.trial(set, ""))
+                .map(run -> new Run(run.fractions(), run.process(), 1))
+                .toList();
+        DesignTask task = new DesignTask(
+                Region.of(set),
+                Region.model(set, Blending.valueOf(set.design().model())),
+                made.size() + count,
+                new DesignTask.Wishes(
+                        Kind.valueOf(set.design().criterion()).criterion(),
+                        1,
+                        0,
+                        made,
+                        set.design().seed()));
+        int day = set.runs().stream().mapToInt(TrialSet.Run::block).max().orElse(0) + 1;
+        DesignAnswer answer = Making.search(task);
+        answer.match(found -> List.<String>of(), DesignAnswer.Refused::reasons)
+                .forEach(sentence -> input.refuse("more", sentence));
+        return answer.match(
+                found -> Optional.of(found.design().runs().subList(made.size(), made.size() + count).stream()
+                        .map(run -> new Run(run.fractions(), run.process(), day))
+                        .toList()),
+                refused -> Optional.empty());
+    }
+}

@@ -1,18 +1,11 @@
 package stillroom.desk.cli;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.MappingIterator;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -30,8 +23,6 @@ import picocli.CommandLine.Spec;
         description =
                 "Finds the best blend within limits, or says why there is none: problems as JSON or CSV, answers as JSON.")
 public final class BlendCommand implements Callable<Integer> {
-    private static final ObjectMapper JSON = new ObjectMapper();
-
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "A file of JSON problems, or - for standard input.")
     private String file = "-";
 
@@ -51,7 +42,7 @@ public final class BlendCommand implements Callable<Integer> {
             names = "--seconds",
             paramLabel = "S",
             description = "Time limit of a problem that states none. Usually 60.")
-    private double seconds = 60;
+    private double seconds = Blends.USUAL_SECONDS;
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line parser
@@ -59,58 +50,22 @@ public final class BlendCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        PrintWriter out = spec.commandLine().getOut();
-        BlendStatus status = new BlendStatus();
+        CommandLine line = spec.commandLine();
+        Blends blends = new Blends(seconds);
         if (materials == null && limits == null) {
-            try (InputStream in = file.equals("-") ? System.in : Files.newInputStream(Path.of(file))) {
-                answerAll(in, out, status);
-            }
-        } else if (materials == null || limits == null) {
-            throw new ParameterException(spec.commandLine(), "--materials and --limits belong together");
-        } else {
-            answerFiles(materials, limits, out, status);
+            return blends.answer(file, line.getOut(), line.getErr());
         }
-        out.flush();
-        return status.exit();
+        if (materials == null || limits == null) {
+            throw new ParameterException(line, "--materials and --limits belong together");
+        }
+        return answerFiles(blends, materials, limits, line.getOut());
     }
 
-    private void answerFiles(Path ofMaterials, Path ofLimits, PrintWriter out, BlendStatus status) throws IOException {
+    private int answerFiles(Blends blends, Path ofMaterials, Path ofLimits, PrintWriter out) throws IOException {
         try {
-            answer(BlendCsv.problem(ofMaterials, ofLimits, atMost), out, status);
+            return blends.answer(BlendCsv.problem(ofMaterials, ofLimits, atMost), out);
         } catch (IllegalArgumentException refused) {
-            refuse(JsonNodeFactory.instance.objectNode(), refused.getMessage(), out, status);
+            return blends.refuse(refused.getMessage(), out);
         }
-    }
-
-    /** Problems one after the other, on one line each or on several. */
-    private void answerAll(InputStream in, PrintWriter out, BlendStatus status) throws IOException {
-        try (MappingIterator<JsonNode> problems = JSON.readerFor(JsonNode.class).readValues(in)) {
-            while (problems.hasNextValue()) {
-                answer(problems.nextValue(), out, status);
-            }
-        } catch (JsonProcessingException broken) {
-            String what = "from here on this is not JSON: " + broken.getOriginalMessage();
-            refuse(JsonNodeFactory.instance.objectNode(), what, out, status);
-        }
-    }
-
-    private void answer(JsonNode asked, PrintWriter out, BlendStatus status) throws IOException {
-        ObjectNode said = JsonNodeFactory.instance.objectNode();
-        if (asked.has("id")) {
-            said.set("id", asked.get("id"));
-        }
-        try {
-            said.setAll(BlendWriter.write(BlendReader.read(asked, seconds), status));
-            out.println(JSON.writeValueAsString(said));
-        } catch (IllegalArgumentException refused) {
-            refuse(said, refused.getMessage(), out, status);
-        }
-    }
-
-    private static void refuse(ObjectNode said, @Nullable String why, PrintWriter out, BlendStatus status)
-            throws IOException {
-        status.unreadable();
-        said.put("error", String.valueOf(why));
-        out.println(JSON.writeValueAsString(said));
     }
 }

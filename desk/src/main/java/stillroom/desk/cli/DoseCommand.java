@@ -2,11 +2,11 @@ package stillroom.desk.cli;
 
 import java.io.IOException;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import stillroom.formulary.constants.AcidConstantsFile;
 
 /**
  * {@code ./stillroom dose FILE}: one sample titration a line as JSON, one dose a line as JSON. The formats stand in
@@ -26,8 +26,7 @@ public final class DoseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        TitrationReader reader = new TitrationReader(new SolutionReader(AcidConstantsFile.shipped()));
-        return new JsonLines(asked -> DoseWriter.write(reader.read(asked)))
-                .run(file, spec.commandLine().getOut());
+        CommandLine line = spec.commandLine();
+        return Answerings.doses().answer(file, line.getOut(), line.getErr());
     }
 }

@@ -2,13 +2,11 @@ package stillroom.desk.cli;
 
 import java.io.IOException;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import stillroom.formulary.constants.AcidConstantsFile;
-import stillroom.science.equilibrium.EquilibriumSolver;
-import stillroom.science.equilibrium.WaterModel;
 
 /**
  * {@code ./stillroom equilibrium FILE}: one solution a line as JSON, one answer a line as JSON. The formats stand in
@@ -28,9 +26,7 @@ public final class EquilibriumCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        SolutionReader reader = new SolutionReader(AcidConstantsFile.shipped());
-        EquilibriumSolver solver = new EquilibriumSolver(WaterModel.STANDARD);
-        return new JsonLines(asked -> EquilibriumWriter.write(solver.solve(reader.read(asked))))
-                .run(file, spec.commandLine().getOut());
+        CommandLine line = spec.commandLine();
+        return Answerings.equilibria().answer(file, line.getOut(), line.getErr());
     }
 }

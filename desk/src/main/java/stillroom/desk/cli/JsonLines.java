@@ -2,23 +2,20 @@ package stillroom.desk.cli;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.function.Function;
 
 /** Answers one JSON object a line; a line that cannot be read is answered with what is wrong, and the rest goes on. */
-final class JsonLines {
+final class JsonLines implements Answering {
     /** At least one line could not be read; the others were answered. */
     static final int SOME_UNREADABLE = 3;
-
-    private static final ObjectMapper JSON = new ObjectMapper();
 
     private final Function<JsonNode, ObjectNode> answer;
 
@@ -27,31 +24,23 @@ final class JsonLines {
         this.answer = answer;
     }
 
-    /** @param file or {@code -} for standard input */
-    int run(String file, PrintWriter out) throws IOException {
+    @Override
+    public int answer(InputStream problems, PrintWriter out, PrintWriter err) throws IOException {
         int status = 0;
-        try (BufferedReader lines = open(file)) {
-            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                if (!line.isBlank() && !answered(line, out)) {
-                    status = SOME_UNREADABLE;
-                }
+        BufferedReader lines = new BufferedReader(new InputStreamReader(problems, StandardCharsets.UTF_8));
+        for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+            if (!line.isBlank() && !answered(line, out)) {
+                status = SOME_UNREADABLE;
             }
         }
-        out.flush();
         return status;
     }
 
-    private static BufferedReader open(String file) throws IOException {
-        return file.equals("-")
-                ? new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8))
-                : Files.newBufferedReader(Path.of(file));
-    }
-
-    private boolean answered(String line, PrintWriter out) throws JsonProcessingException {
-        ObjectNode said = JSON.createObjectNode();
+    private boolean answered(String line, PrintWriter out) throws IOException {
+        ObjectNode said = JsonNodeFactory.instance.objectNode();
         boolean sound = true;
         try {
-            JsonNode asked = JSON.readTree(line);
+            JsonNode asked = Json.read(line);
             if (asked.has("id")) {
                 said.set("id", asked.get("id"));
             }
@@ -63,7 +52,7 @@ final class JsonLines {
             sound = false;
             said.put("error", String.valueOf(refused.getMessage()));
         }
-        out.println(JSON.writeValueAsString(said));
+        out.println(Json.write(said));
         return sound;
     }
 }

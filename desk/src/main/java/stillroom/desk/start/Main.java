@@ -2,146 +2,51 @@ package stillroom.desk.start;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.concurrent.Callable;
-import picocli.CommandLine;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import stillroom.desk.cli.BackupCommand;
-import stillroom.desk.cli.BlendCommand;
-import stillroom.desk.cli.DataFolder;
-import stillroom.desk.cli.DesignCommand;
-import stillroom.desk.cli.DoseCommand;
-import stillroom.desk.cli.EquilibriumCommand;
-import stillroom.desk.cli.ExportCommand;
-import stillroom.desk.cli.ImportCommand;
-import stillroom.desk.cli.RestoreCommand;
-import stillroom.desk.cli.VerifyCommand;
-import stillroom.desk.cli.formula.EvaluateCommand;
-import stillroom.desk.cli.formula.LabelCommand;
-import stillroom.desk.cli.formula.PlanCommand;
-import stillroom.desk.cli.formula.RecipeCommand;
-import stillroom.desk.shell.Law;
-import stillroom.desk.shell.Workspace;
-import stillroom.ledger.store.LedgerException;
+import java.util.Optional;
+import stillroom.desk.cli.Answering;
+import stillroom.desk.cli.Answerings;
 
-/** {@code ./stillroom}: opens the workshop and serves it to the browser of this computer. */
-@Command(
-        name = "stillroom",
-        description =
-                "The bench-side program of a small cosmetic workshop, served to the browser of this computer only.",
-        mixinStandardHelpOptions = true,
-        version = "Stillroom 0.1.0",
-        sortOptions = false,
-        subcommands = {
-            EvaluateCommand.class,
-            LabelCommand.class,
-            PlanCommand.class,
-            RecipeCommand.class,
-            EquilibriumCommand.class,
-            DoseCommand.class,
-            DesignCommand.class,
-            BlendCommand.class,
-            ImportCommand.class,
-            ExportCommand.class,
-            BackupCommand.class,
-            RestoreCommand.class,
-            VerifyCommand.class
-        })
-public final class Main implements Callable<Integer> {
-    static final int USUAL_PORT = 8417;
-
-    @Option(
-            names = "--data",
-            paramLabel = "DIR",
-            description =
-                    "Folder of the workshop's data; made where there is none. Usually Stillroom in your home folder.")
-    private Path data = DataFolder.USUAL;
-
-    @Option(
-            names = "--port",
-            paramLabel = "N",
-            description = "Port on 127.0.0.1; 0 takes any free one. Usually " + USUAL_PORT + ".")
-    private int port = USUAL_PORT;
-
-    @Option(names = "--no-browser", description = "Print the address and open no browser.")
-    private boolean noBrowser;
-
-    @Option(
-            names = "--first-page-only",
-            hidden = true,
-            description = "Answer one page to oneself, compute a little and stop: warms the class archive.")
-    private boolean firstPageOnly;
+/**
+ * {@code ./stillroom}. A command that programs call again and again, with a file and no options, is answered at once: reading
+ * a command line as {@link Program} does takes longer than solving a problem.
+ */
+public final class Main {
+    private Main() {}
 
     public static void main(String[] arguments) {
-        CommandLine line = commandLine(arguments)
-                .setOut(inUtf8(FileDescriptor.out))
-                .setErr(inUtf8(FileDescriptor.err))
-                .setParameterExceptionHandler(Main::misread)
-                .setExecutionExceptionHandler((fault, command, parsed) -> refused(command, fault));
-        int status = line.execute(line.getCommandSpec().userObject() instanceof Main ? arguments : behind(arguments));
-        if (status != RUNNING) {
+        PrintWriter out = inUtf8(FileDescriptor.out);
+        PrintWriter err = inUtf8(FileDescriptor.err);
+        Optional<Answering> atOnce = atOnce(arguments);
+        int status =
+                atOnce.isPresent() ? answer(atOnce.get(), arguments[1], out, err) : Program.run(out, err, arguments);
+        if (status != Program.RUNNING) {
             System.exit(status);
         }
     }
 
-    /** Reading all commands takes longer than solving a problem: those that programs call again and again stand alone. */
-    private static CommandLine commandLine(String... arguments) {
-        String first = arguments.length == 0 ? "" : arguments[0];
-        return switch (first) {
-            case "blend" -> alone(new BlendCommand(), first);
-            case "design" -> alone(new DesignCommand(), first);
-            case "dose" -> alone(new DoseCommand(), first);
-            case "equilibrium" -> alone(new EquilibriumCommand(), first);
-            default -> new CommandLine(new Main());
-        };
+    private static Optional<Answering> atOnce(String... arguments) {
+        boolean alone = arguments.length == 2 && !isOption(arguments[1]);
+        return alone ? Answerings.named(arguments[0]) : Optional.empty();
     }
 
-    private static CommandLine alone(Object command, String name) {
-        return new CommandLine(command).setCommandName("stillroom " + name);
+    private static boolean isOption(String argument) {
+        return argument.startsWith("-") && !argument.equals("-") || argument.startsWith("@");
     }
 
-    private static String[] behind(String... arguments) {
-        return Arrays.copyOfRange(arguments, 1, arguments.length);
+    private static int answer(Answering answering, String file, PrintWriter out, PrintWriter err) {
+        try {
+            return answering.answer(file, out, err);
+        } catch (IOException | RuntimeException fault) {
+            err.println(Program.said(fault));
+            return 1;
+        }
     }
 
     /** JSON is UTF-8 whatever the terminal says. */
     private static PrintWriter inUtf8(FileDescriptor to) {
         return new PrintWriter(new FileOutputStream(to), true, StandardCharsets.UTF_8);
-    }
-
-    /** Not an exit status: the server runs on. */
-    private static final int RUNNING = -1;
-
-    @Override
-    public Integer call() {
-        if (port < 0 || port > 65_535) {
-            throw new LedgerException("Port " + port + " does not exist; choose 1 to 65535, or 0 for any free one.");
-        }
-        Law.readOwn(data);
-        Workspace workspace = Workspace.open(data, Starter.LIBRARY);
-        Running running = Running.start(workspace, port);
-        if (firstPageOnly) {
-            running.visitAndStop();
-            Warming.compute(data);
-            return 0;
-        }
-        running.announce(System.out, !noBrowser);
-        return RUNNING;
-    }
-
-    private static int misread(CommandLine.ParameterException fault, String[] arguments) {
-        PrintWriter out = fault.getCommandLine().getErr();
-        out.println(fault.getMessage() + ". See ./stillroom --help");
-        return 2;
-    }
-
-    private static int refused(CommandLine command, Exception fault) {
-        command.getErr()
-                .println(fault instanceof LedgerException ? fault.getMessage() : "Stillroom cannot start: " + fault);
-        return 1;
     }
 }

@@ -62,6 +62,30 @@ class StartTest {
         refusesInOneSentence(run("--colour", "blue"), "--colour", "--help");
     }
 
+    /** A file and no options takes the short way, an option the long one: both answer alike. */
+    @Test
+    void commandsAnswerAlikeWithAndWithoutOptions() throws Exception {
+        Path problem = Files.writeString(
+                folder.resolve("blend.json"),
+                "{\"id\": \"µ\", \"materials\": [{\"name\": \"a\", \"cost\": 3}, {\"name\": \"b\", \"cost\": 1, \"max\": 0.6}]}");
+        Ended atOnce = run("blend", problem.toString());
+        Ended withOption = run("blend", "--seconds", "5", problem.toString());
+        assertThat(atOnce.status()).isZero();
+        assertThat(atOnce.out()).contains("\"id\":\"µ\"", "\"status\":\"optimal\"", "\"objective\":1.8");
+        assertThat(untimed(atOnce)).isEqualTo(untimed(withOption));
+    }
+
+    private static String untimed(Ended ended) {
+        return ended.out().replaceAll("\"seconds\":[^,}]*", "");
+    }
+
+    @Test
+    void fileThatIsNotThereIsOneSentence() throws Exception {
+        for (String command : List.of("blend", "dose")) {
+            refusesInOneSentence(run(command, folder.resolve("none.json").toString()), "none.json", "not there");
+        }
+    }
+
     @Test
     void printsItsAddressAndRefusesASecondCopyOnTheSameData() throws Exception {
         Process first = launch("--data", folder.toString(), "--port", "0", "--no-browser");

@@ -1,7 +1,6 @@
 package stillroom.science.blend;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import stillroom.science.blend.DualSimplex.Outcome;
@@ -33,7 +32,8 @@ final class Branching {
 
     Choice choose(Node node, double[] fractions, double bound, Basis basis, double cutoff) {
         List<Integer> ranked = candidates(node.decisions(), fractions).stream()
-                .sorted(Comparator.comparingDouble(j -> -expected(j, fractions[j])))
+                .sorted((one, other) ->
+                        Double.compare(expected(other, fractions[other]), expected(one, fractions[one])))
                 .toList();
         Choice best = new Choice(-1, bound, bound);
         double bestScore = -1;

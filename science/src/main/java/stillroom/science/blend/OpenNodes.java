@@ -1,6 +1,5 @@
 package stillroom.science.blend;
 
-import java.util.Comparator;
 import java.util.TreeSet;
 
 /**
@@ -12,10 +11,13 @@ final class OpenNodes {
 
     private record Numbered(Node node, long number) {}
 
-    private final TreeSet<Numbered> byBound = new TreeSet<>(
-            Comparator.comparingDouble((Numbered each) -> each.node().bound())
-                    .thenComparing(Numbered::number, Comparator.reverseOrder()));
-    private final TreeSet<Numbered> byNumber = new TreeSet<>(Comparator.comparingLong(Numbered::number));
+    // Comparators in plain code: those put together by Comparator.comparing cannot be kept in an archive of classes.
+    private final TreeSet<Numbered> byBound = new TreeSet<>((one, other) -> {
+        int bounds = Double.compare(one.node().bound(), other.node().bound());
+        return bounds != 0 ? bounds : Long.compare(other.number(), one.number());
+    });
+    private final TreeSet<Numbered> byNumber =
+            new TreeSet<>((one, other) -> Long.compare(one.number(), other.number()));
     private long opened;
 
     void add(Node node) {

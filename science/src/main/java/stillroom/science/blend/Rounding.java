@@ -1,6 +1,5 @@
 package stillroom.science.blend;
 
-import java.util.Comparator;
 import java.util.stream.IntStream;
 import stillroom.science.blend.DualSimplex.Outcome;
 
@@ -48,7 +47,7 @@ final class Rounding {
         IntStream.range(0, fractions.length)
                 .filter(from::undecided)
                 .boxed()
-                .sorted(Comparator.comparingDouble(j -> -weight(j, fractions)))
+                .sorted((one, other) -> Double.compare(weight(other, fractions), weight(one, fractions)))
                 .forEach(j -> {
                     if (fractions[j] <= Workings.NOTHING || !take(j, left)) {
                         kept.leaveOut(j);

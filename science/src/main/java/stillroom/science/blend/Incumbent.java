@@ -61,6 +61,10 @@ final class Incumbent {
             return false;
         }
         double[] exact = workings.relaxation.fractions(workings.simplex);
+        for (int j = 0; j < exact.length; j++) {
+            // The rounding of a 0 would be paid for as an ingredient that is used.
+            exact[j] = all.absent(j) ? 0 : exact[j];
+        }
         double objective = workings.blend.cost(exact);
         if (objective < objective()) {
             best = Optional.of(new Found(objective, Mix.of(workings, exact)));

@@ -27,6 +27,40 @@ class BlendSolverTest {
                 .isCloseTo(best, within(1e-8));
     }
 
+    /** A basic variable at 0 may hold the rounding of a 0, which is no ingredient and has no price of use. */
+    @Test
+    void theRoundingOfAnAbsentOneIsNotPaidFor() {
+        for (long seed = 1; seed <= 200; seed++) {
+            Blend blend = drawnToTheMiddle(seed);
+            Mix best = BlendSolver.solve(blend, Patience.ENDLESS).mix().orElseThrow();
+            assertThat(best.fractions())
+                    .as("seed " + seed)
+                    .allMatch(fraction -> fraction == 0 || fraction > Workings.NOTHING);
+        }
+    }
+
+    /** An active matter that is to stay where it is, as far as it can; how far it is off stands beside the mix. */
+    private static Blend drawnToTheMiddle(long seed) {
+        Random random = new Random(seed);
+        List<Ingredient> ingredients = new ArrayList<>();
+        List<Double> active = new ArrayList<>();
+        ingredients.add(new Ingredient("water", 0, 1, false, new Cost(0, 0.001, 1, 0.511)));
+        active.add(0.0);
+        for (int j = 0; j < 8; j++) {
+            ingredients.add(new Ingredient("surfactant " + j, 0.05, 0.25 + j * 0.05, false, new Cost(0, 0.011, 1, 0)));
+            active.add(Math.round(20 + 75 * random.nextDouble()) / 100.0);
+        }
+        ingredients.add(new Ingredient("above", 0, 1, false, Cost.perFraction(0.2)));
+        ingredients.add(new Ingredient("below", 0, 1, false, Cost.perFraction(0.2)));
+        List<Double> banded = new ArrayList<>(active);
+        banded.addAll(List.of(0.0, 0.0));
+        List<Double> middle = new ArrayList<>(active);
+        middle.addAll(List.of(-0.01, 0.01));
+        List<Limit> limits =
+                List.of(new Limit("active", banded, 0.09, 0.11), new Limit("active, middle", middle, 0.099, 0.099));
+        return new Blend(ingredients, limits, List.of(), 2);
+    }
+
     private static Blend priced(Blend blend, long seed) {
         Random random = new Random(seed);
         List<Ingredient> ingredients = new ArrayList<>();

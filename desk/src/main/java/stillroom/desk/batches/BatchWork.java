@@ -9,7 +9,9 @@ import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.LotsUsed;
 import stillroom.desk.shell.ToolShed;
 import stillroom.formulary.batch.Batch;
+import stillroom.formulary.batch.BatchEvent;
 import stillroom.formulary.batch.BatchState;
+import stillroom.formulary.batch.BenchFacts;
 import stillroom.formulary.batch.Hold;
 import stillroom.formulary.batch.Holds;
 import stillroom.formulary.batch.LogEntry;
@@ -21,11 +23,13 @@ import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.formula.Product;
 import stillroom.formulary.hygiene.HoldLimits;
+import stillroom.formulary.material.Lot;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.plan.Plan;
 import stillroom.formulary.plan.PlannedLine;
 import stillroom.formulary.quantity.Interval;
 import stillroom.ledger.Ledger;
+import stillroom.ledger.lot.StockedLot;
 
 /**
  * A batch with all that its pages look at: what it is made from, its log, and what that adds up to.
@@ -122,6 +126,30 @@ public record BatchWork(
                 .flatMap(pour -> pour.event().lot().stream())
                 .distinct()
                 .toList();
+    }
+
+    /** What is known around the batch where an event is to be entered. */
+    public BenchFacts facts(BatchEvent event) {
+        List<Lot> lots = named(event)
+                .flatMap(code -> desk.ledger().lots().lot(code).stream())
+                .map(StockedLot::lot)
+                .toList();
+        return new BenchFacts(
+                desk.ledger().equipment().balances(),
+                lots,
+                book,
+                desk.today(),
+                new ToolShed(desk).standings(),
+                lots.stream()
+                        .flatMap(lot -> new PremixShelf(desk).standing(lot).stream())
+                        .toList());
+    }
+
+    private static Stream<String> named(BatchEvent event) {
+        if (event instanceof BatchEvent.LotsNamed lots) {
+            return lots.parts().stream().map(BatchEvent.LotPart::lot);
+        }
+        return event instanceof BatchEvent.Poured poured ? poured.lot().stream() : Stream.empty();
     }
 
     public Who who() {

@@ -6,16 +6,12 @@ import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import stillroom.desk.shell.Input;
 import stillroom.desk.shell.Judgement;
-import stillroom.desk.shell.ToolShed;
 import stillroom.formulary.Problem;
 import stillroom.formulary.batch.BatchEvent;
 import stillroom.formulary.batch.BatchEvent.Poured;
 import stillroom.formulary.batch.BatchRules;
-import stillroom.formulary.batch.BenchFacts;
 import stillroom.formulary.batch.LogEntry;
-import stillroom.formulary.material.Lot;
 import stillroom.formulary.quantity.Grams;
-import stillroom.ledger.lot.StockedLot;
 
 /** Takes one act of the bench into the log, once, or says why not. */
 public final class LogPost {
@@ -102,7 +98,7 @@ public final class LogPost {
     }
 
     private void judge(BatchEvent event) {
-        List<Problem> problems = BatchRules.problems(work.state(), event, facts(event));
+        List<Problem> problems = BatchRules.problems(work.state(), event, work.facts(event));
         problems.forEach(problem -> input.refuse(field(event, problem.field()), problem.sentence()));
         if (event instanceof Poured poured) {
             if (!poured.checkedBy().isEmpty() && poured.checkedBy().equalsIgnoreCase(input.text("by"))) {
@@ -122,27 +118,6 @@ public final class LogPost {
                 && reading.value().isEmpty()
                 && field.equals("value");
         return inWords ? "words" : field;
-    }
-
-    private BenchFacts facts(BatchEvent event) {
-        List<String> codes = event instanceof Poured poured
-                ? poured.lot().stream().toList()
-                : event instanceof BatchEvent.LotsNamed named
-                        ? named.parts().stream().map(BatchEvent.LotPart::lot).toList()
-                        : List.of();
-        List<Lot> lots = codes.stream()
-                .flatMap(code -> work.desk().ledger().lots().lot(code).stream())
-                .map(StockedLot::lot)
-                .toList();
-        return new BenchFacts(
-                work.desk().ledger().equipment().balances(),
-                lots,
-                work.book(),
-                work.desk().today(),
-                new ToolShed(work.desk()).standings(),
-                lots.stream()
-                        .flatMap(lot -> new PremixShelf(work.desk()).standing(lot).stream())
-                        .toList());
     }
 
     /** Two tablets may weigh the same line: what the other wrote is shown before this is written as well. */

@@ -11,29 +11,27 @@ import stillroom.formulary.Problem;
 import stillroom.formulary.batch.Batch;
 import stillroom.formulary.batch.BatchEvent;
 import stillroom.formulary.batch.BatchRules;
-import stillroom.formulary.batch.BenchFacts;
-import stillroom.formulary.material.Lot;
-import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.plan.Plan;
 import stillroom.formulary.plan.PlannedLine;
 import stillroom.formulary.plan.PlannedLine.LotShare;
 import stillroom.formulary.quantity.Grams;
 import stillroom.ledger.Ledger;
-import stillroom.ledger.lot.StockedLot;
 
 /** Begins the batches of a class, and takes what was weighed from its grid. */
 final class ClassWork {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyMMdd");
     private static final String BEAKER = "beaker";
+    private static final String FROM_GRID = "typed from the grid of the class";
+
+    /** The field that says why a lot is used that the bench would ask about. */
+    static final String REASON = "why";
 
     private final Lesson lesson;
     private final Ledger ledger;
-    private final MaterialBook cards;
 
     ClassWork(Lesson lesson) {
         this.lesson = lesson;
         this.ledger = lesson.desk().ledger();
-        this.cards = lesson.set().book();
     }
 
     /** A planned batch for each set, all or none. The version is kept by that. */
@@ -107,33 +105,46 @@ final class ClassWork {
             return false;
         }
         ready(batch, who);
-        BatchEvent.Poured poured = new BatchEvent.Poured(
+        Optional<BatchEvent.Poured> poured = judged(input, field, batch, line, grams.get());
+        poured.ifPresent(
+                event -> ledger.batches().append(batch, request, lesson.desk().now(), who, event));
+        return poured.isPresent();
+    }
+
+    /** The weighing as it may be written; a lot that the bench would ask about is asked about here, once for the grid. */
+    private Optional<BatchEvent.Poured> judged(Input input, String field, long batch, PlannedLine line, Grams grams) {
+        List<Problem> open = problems(batch, poured(line, grams, ""));
+        if (open.isEmpty()) {
+            return Optional.of(poured(line, grams, FROM_GRID));
+        }
+        String reason = input.text(REASON);
+        List<Problem> left = reason.isEmpty() ? open : problems(batch, poured(line, grams, reason));
+        if (left.isEmpty()) {
+            return Optional.of(poured(line, grams, reason + "; " + FROM_GRID));
+        }
+        input.refuse(field, left.get(0).sentence());
+        if (problems(batch, poured(line, grams, "reason")).isEmpty()) {
+            input.refuse(REASON, "Say why for the fields marked above, or weigh from another lot at the bench.");
+        }
+        return Optional.empty();
+    }
+
+    private List<Problem> problems(long batch, BatchEvent.Poured poured) {
+        BatchWork work = BatchWork.of(lesson.desk(), batch);
+        return BatchRules.problems(work.state(), poured, work.facts(poured));
+    }
+
+    private static BatchEvent.Poured poured(PlannedLine line, Grams grams, String note) {
+        return new BatchEvent.Poured(
                 BEAKER,
                 Optional.of(line.lineId()),
                 line.materialKey(),
                 line.lots().stream().map(LotShare::lotCode).findFirst(),
-                grams.get(),
+                grams,
                 BatchEvent.Purpose.LINE,
                 "",
                 "",
-                "typed from the grid of the class");
-        List<Problem> problems =
-                BatchRules.problems(BatchWork.of(lesson.desk(), batch).state(), poured, facts(poured));
-        if (!problems.isEmpty()) {
-            input.refuse(field, problems.get(0).sentence());
-            return false;
-        }
-        ledger.batches().append(batch, request, lesson.desk().now(), who, poured);
-        return true;
-    }
-
-    private BenchFacts facts(BatchEvent.Poured poured) {
-        List<Lot> lots = poured.lot().stream()
-                .flatMap(code -> ledger.lots().lot(code).stream())
-                .map(StockedLot::lot)
-                .toList();
-        return new BenchFacts(
-                ledger.equipment().balances(), lots, cards, lesson.desk().today());
+                note);
     }
 
     /** The first weighing of a set finds its beaker ready. */

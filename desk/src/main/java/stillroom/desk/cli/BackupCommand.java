@@ -2,18 +2,18 @@ package stillroom.desk.cli;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import stillroom.ledger.Ledger;
 import stillroom.ledger.backup.Backups;
+import stillroom.ledger.store.Aside;
 
 /** {@code ./stillroom backup [FILE]}: a consistent copy of the workshop, which may be in use meanwhile. */
 @Command(
@@ -24,26 +24,29 @@ public final class BackupCommand implements Callable<Integer> {
     @Parameters(
             arity = "0..1",
             paramLabel = "FILE",
-            description = "A file that does not exist yet. Usually a dated one in the folder for copies.")
+            description =
+                    "A file that does not exist yet, or - for standard output. Usually a dated one in the folder for copies.")
     private @Nullable Path file;
 
     @Mixin
     private DataFolder data = new DataFolder();
 
-    @Option(names = "--json", description = "Answer as JSON.")
-    private boolean json;
-
-    @Spec
-    @SuppressWarnings("NullAway.Init") // set by the command line parser
-    private CommandSpec spec;
+    @Mixin
+    private AsJson answer = new AsJson();
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
+        if (file != null && file.toString().equals("-")) {
+            try (Aside aside = Aside.copyOf(data.path())) {
+                Files.copy(aside.file(), System.out);
+            }
+            return 0;
+        }
         Path written = written().toAbsolutePath().normalize();
-        ObjectNode answer = JsonNodeFactory.instance.objectNode();
-        answer.put("written", written.toString());
-        answer.put("bytes", written.toFile().length());
-        spec.commandLine().getOut().println(json ? answer.toString() : "The copy is " + written);
+        ObjectNode said = JsonNodeFactory.instance.objectNode();
+        said.put("written", written.toString());
+        said.put("bytes", Files.size(written));
+        answer.say(said, "The copy is " + written);
         return 0;
     }
 

@@ -7,10 +7,10 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /**
@@ -23,8 +23,8 @@ import picocli.CommandLine.Spec;
         description =
                 "Finds the best blend within limits, or says why there is none: problems as JSON or CSV, answers as JSON.")
 public final class BlendCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "FILE", arity = "0..1", description = "A file of JSON problems, or - for standard input.")
-    private String file = "-";
+    @Mixin
+    private OneInput input = new OneInput();
 
     @Option(
             names = "--materials",
@@ -53,7 +53,7 @@ public final class BlendCommand implements Callable<Integer> {
         CommandLine line = spec.commandLine();
         Blends blends = new Blends(seconds);
         if (materials == null && limits == null) {
-            return blends.answer(file, line.getOut(), line.getErr());
+            return blends.answer(input.file(), line.getOut(), line.getErr());
         }
         if (materials == null || limits == null) {
             throw new ParameterException(line, "--materials and --limits belong together");

@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /**
@@ -17,8 +17,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = "Chooses which mixtures to try: a problem as JSON, or several, answered as JSON.")
 public final class DesignCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "FILE", description = "A file, or - for standard input.")
-    private String file = "-";
+    @Mixin
+    private OneInput input = new OneInput();
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line parser
@@ -27,6 +27,6 @@ public final class DesignCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         CommandLine line = spec.commandLine();
-        return new Designs().answer(file, line.getOut(), line.getErr());
+        return new Designs().answer(input.file(), line.getOut(), line.getErr());
     }
 }

@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /**
@@ -17,8 +17,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = "Solves solutions of acids, bases and salts: one a line as JSON, one answer a line as JSON.")
 public final class EquilibriumCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "FILE", description = "A file, or - for standard input.")
-    private String file = "-";
+    @Mixin
+    private OneInput input = new OneInput();
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line parser
@@ -27,6 +27,6 @@ public final class EquilibriumCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         CommandLine line = spec.commandLine();
-        return Answerings.equilibria().answer(file, line.getOut(), line.getErr());
+        return Answerings.equilibria().answer(input.file(), line.getOut(), line.getErr());
     }
 }

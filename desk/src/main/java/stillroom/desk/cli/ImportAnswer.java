@@ -83,7 +83,7 @@ record ImportAnswer(String file, String refused, List<HeldSheet> sheets, CardNam
             return;
         }
         List<String> obstacles =
-                materials.stream().flatMap(one -> one.obstacle().stream()).toList();
+                materials.stream().flatMap(one -> one.obstacles().stream()).toList();
         List<String> doubts = materials.stream()
                 .flatMap(one -> one.doubts().stream().map(doubt -> one.read().name() + ": " + doubt))
                 .toList();

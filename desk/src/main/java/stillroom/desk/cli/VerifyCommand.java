@@ -4,21 +4,18 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import stillroom.ledger.Ledger;
 import stillroom.ledger.seal.Verdict;
+import stillroom.ledger.store.Aside;
 import stillroom.ledger.store.LedgerException;
 
 /** {@code ./stillroom verify [BATCH] [--head HASH]}: whether a log and what it refers to still is what it was. */
@@ -30,7 +27,10 @@ public final class VerifyCommand implements Callable<Integer> {
     /** Something is not what it was. */
     static final int ALTERED = 4;
 
-    @Parameters(arity = "0..1", paramLabel = "BATCH", description = "Code of a batch. Without it, all batches.")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "BATCH",
+            description = "Code of a batch, or - for codes from standard input, one a line. Without it, all batches.")
     private @Nullable String batch;
 
     @Option(
@@ -39,15 +39,11 @@ public final class VerifyCommand implements Callable<Integer> {
             description = "The head hash that stands on the signed record. Needs a batch.")
     private @Nullable String head;
 
-    @Option(names = "--json", description = "Answer as JSON.")
-    private boolean json;
-
     @Mixin
     private DataFolder data = new DataFolder();
 
-    @Spec
-    @SuppressWarnings("NullAway.Init") // set by the command line parser
-    private CommandSpec spec;
+    @Mixin
+    private AsJson answer = new AsJson();
 
     @Override
     public Integer call() throws IOException {
@@ -58,44 +54,40 @@ public final class VerifyCommand implements Callable<Integer> {
             throw new LedgerException("There is no workshop in " + data.path() + ".");
         }
         List<Verdict> verdicts = onACopy();
-        PrintWriter out = spec.commandLine().getOut();
-        verdicts.forEach(verdict -> out.println(json ? written(verdict).toString() : words(verdict)));
-        out.flush();
+        verdicts.forEach(verdict -> answer.say(written(verdict), words(verdict)));
         return verdicts.stream().allMatch(Verdict::sound) ? 0 : ALTERED;
     }
 
     /** The workshop may be open meanwhile, so that a copy of this moment is looked at. */
     private List<Verdict> onACopy() throws IOException {
-        Path folder = Files.createTempDirectory("stillroom-verify");
-        try {
-            Ledger.backup(data.path(), folder.resolve("stillroom.db"));
-            try (Ledger ledger = Ledger.open(folder)) {
-                return verdicts(ledger);
-            }
-        } finally {
-            delete(folder);
+        List<String> codes = codes();
+        try (Aside copy = Aside.copyOf(data.path());
+                Ledger ledger = Ledger.open(copy.folder())) {
+            Optional<String> wanted = Optional.ofNullable(head);
+            List<Long> ids = batch == null ? ledger.batches().ids() : ids(ledger, codes);
+            return ids.stream().map(id -> ledger.seals().verify(id, wanted)).toList();
         }
     }
 
-    private List<Verdict> verdicts(Ledger ledger) {
-        Optional<String> wanted = Optional.ofNullable(head);
+    private List<String> codes() throws IOException {
         if (batch == null) {
-            return ledger.batches().ids().stream()
-                    .map(id -> ledger.seals().verify(id, wanted))
-                    .toList();
+            return List.of();
         }
-        long id =
-                ledger.batches().idOf(batch).orElseThrow(() -> new LedgerException("There is no batch " + batch + "."));
-        return List.of(ledger.seals().verify(id, wanted));
+        return batch.equals("-")
+                ? new String(System.in.readAllBytes(), StandardCharsets.UTF_8)
+                        .lines()
+                        .map(String::strip)
+                        .filter(code -> !code.isEmpty())
+                        .toList()
+                : List.of(batch);
     }
 
-    private static void delete(Path folder) throws IOException {
-        try (var files = Files.list(folder)) {
-            for (Path file : files.toList()) {
-                Files.delete(file);
-            }
-        }
-        Files.delete(folder);
+    private static List<Long> ids(Ledger ledger, List<String> codes) {
+        return codes.stream()
+                .map(code -> ledger.batches()
+                        .idOf(code)
+                        .orElseThrow(() -> new LedgerException("There is no batch " + code + ".")))
+                .toList();
     }
 
     private static String words(Verdict verdict) {
@@ -114,15 +106,15 @@ public final class VerifyCommand implements Callable<Integer> {
     }
 
     private static ObjectNode written(Verdict verdict) {
-        ObjectNode answer = JsonNodeFactory.instance.objectNode();
-        answer.put("batch", verdict.batch());
-        answer.put("sound", verdict.sound());
-        answer.put("entries", verdict.entries());
-        answer.put("head", verdict.headHash());
-        verdict.matched().ifPresent(entry -> answer.put("matchesEntry", entry));
-        answer.put("covered", verdict.covered());
-        ArrayNode altered = answer.putArray("altered");
+        ObjectNode said = JsonNodeFactory.instance.objectNode();
+        said.put("batch", verdict.batch());
+        said.put("sound", verdict.sound());
+        said.put("entries", verdict.entries());
+        said.put("head", verdict.headHash());
+        verdict.matched().ifPresent(entry -> said.put("matchesEntry", entry));
+        said.put("covered", verdict.covered());
+        ArrayNode altered = said.putArray("altered");
         verdict.altered().forEach(altered::add);
-        return answer;
+        return said;
     }
 }

@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.formula.Phase;
 import stillroom.formulary.formula.Product;
+import stillroom.formulary.material.CardsInside;
 import stillroom.formulary.material.Constituent;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
@@ -34,10 +36,27 @@ public record FormulaIn(Optional<ReadyFormula> ready, List<FileProblem> problems
 
     public static FormulaIn read(byte[] text, MaterialBook book, RuleBook rules) {
         Reading reading = FormulaFileReader.read(text);
-        return new FormulaIn(
-                reading.file().map(file -> Leading.lead(file, Catalogue.of(book, rules))),
-                reading.problems(),
-                reading.remarks());
+        Optional<ReadyFormula> ready = reading.file().map(file -> Leading.lead(file, Catalogue.of(book, rules)));
+        List<FileProblem> loops = ready.map(FormulaIn::loops).orElse(List.of());
+        return loops.isEmpty()
+                ? new FormulaIn(ready, reading.problems(), reading.remarks())
+                : new FormulaIn(Optional.empty(), loops, reading.remarks());
+    }
+
+    /** Cards of the file that come back to themselves through cards of the workshop; within the file the reader sees it. */
+    private static List<FileProblem> loops(ReadyFormula ready) {
+        return Stream.concat(
+                        ready.file().materials().stream().map(Material::key),
+                        ready.formula().lines().stream().map(Line::materialKey))
+                .distinct()
+                .flatMap(key -> ready.book().material(key).stream())
+                .map(card -> CardsInside.loop(card, ready.book()))
+                .filter(chain -> !chain.isEmpty())
+                .map(chain -> new FileProblem(
+                        0,
+                        "materials",
+                        "a material contains itself through a card of the workshop: " + String.join(" → ", chain)))
+                .toList();
     }
 
     /** Whether a file begins as a JSON object does. */
@@ -67,8 +86,7 @@ public record FormulaIn(Optional<ReadyFormula> ready, List<FileProblem> problems
             FormulaVersion version = ledger.products()
                     .newVersion(product.id(), Optional.empty(), renamed(led, keys), "from a file", now);
             formula.file().label().ifPresent(label -> ledger.labels().write(product.id(), version.number(), label));
-            KeptFields.write(
-                    ledger, product.id(), version.number(), formula.file().kept());
+            KeptFields.write(ledger, product.id(), version.number(), formula.file());
             return version;
         });
     }

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import stillroom.desk.chemistry.Studied;
 import stillroom.formulary.material.Constituent;
@@ -20,7 +19,7 @@ import stillroom.ledger.exchange.FormulaFileWriter;
  * A version of a formula as a file that stands by itself: with those of its cards and substances that are not the starter
  * library's, and with what a newer version wrote into the file that it came from.
  */
-final class FormulaOut {
+public final class FormulaOut {
     private static final String CARD = "material:";
 
     private final Studied of;
@@ -33,7 +32,7 @@ final class FormulaOut {
         this.starter = starter;
     }
 
-    static String text(Ledger ledger, Studied of, MaterialBook starter) {
+    public static String text(Ledger ledger, Studied of, MaterialBook starter) {
         return FormulaFileWriter.write(new FormulaOut(of, starter).file(ledger));
     }
 
@@ -43,12 +42,13 @@ final class FormulaOut {
         while (!open.isEmpty()) {
             of.book().material(open.poll()).ifPresent(card -> take(card, open));
         }
+        KeptFields kept = KeptFields.of(ledger, of.product().id(), of.version().number());
         return new FormulaFile(
                 of.product().name(),
-                "",
+                of.product().note(),
                 of.product().brief(),
                 of.version().formula(),
-                Optional.empty(),
+                kept.made(),
                 ledger.labels().of(of.product().id(), of.version().number()),
                 List.copyOf(cards.values()),
                 substances.stream()
@@ -56,7 +56,7 @@ final class FormulaOut {
                         .filter(one ->
                                 starter.substance(one.key()).filter(one::equals).isEmpty())
                         .toList(),
-                KeptFields.of(ledger, of.product().id(), of.version().number()));
+                kept.fields());
     }
 
     private void take(Material card, Deque<String> open) {

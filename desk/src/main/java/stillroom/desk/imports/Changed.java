@@ -62,7 +62,10 @@ final class Changed {
                         line.amount().map(TypedAmount::write).orElse(""));
             });
         });
-        SettledMaterial.all(bare, cards).forEach(material -> guessed.put("card-" + material.field(), material.card()));
+        SettledMaterial.all(bare, cards).forEach(material -> {
+            guessed.put("card-" + material.field(), material.card());
+            guessed.putAll(MaterialFields.guessed(material.read(), material.field()));
+        });
         return guessed;
     }
 }

@@ -16,7 +16,7 @@ final class Obstacles {
                 .filter(SettledMaterial::take)
                 .toList();
         formulas.forEach(formula -> problems.addAll(formula.obstacles()));
-        materials.forEach(material -> material.obstacle().ifPresent(problems::add));
+        materials.forEach(material -> problems.addAll(material.obstacles()));
         if (formulas.isEmpty() && materials.isEmpty()) {
             problems.add("Nothing of this sheet is taken; tick what is to be stored.");
         }

@@ -49,7 +49,7 @@ record StoringJob(Upload upload, Storing storing, StoringMaterials materials, bo
         List<SettledMaterial> taken =
                 list.stream().filter(SettledMaterial::take).toList();
         List<String> obstacles =
-                taken.stream().flatMap(one -> one.obstacle().stream()).toList();
+                taken.stream().flatMap(one -> one.obstacles().stream()).toList();
         List<String> doubts = taken.stream()
                 .flatMap(one -> one.doubts().stream().map(doubt -> one.read().name() + ": " + doubt))
                 .toList();

@@ -33,14 +33,17 @@ public record StoringMaterials(Ledger ledger, LocalDate today) {
         Optional<Material> before = material.materialKey().flatMap(book::material);
         String key = before.map(Material::key).orElseGet(() -> freeKey(material.name(), book));
         Optional<Material> changed = before.isPresent()
-                ? priced(before.get(), material.read(), file)
+                ? priced(before.get(), material.settled(), file)
                 : Optional.of(card(key, material, file));
         changed.ifPresent(card -> {
             if (ledger.materials().save(card) instanceof Saved.Stale<Material>) {
                 throw new IllegalStateException("the card " + key + " changed meanwhile");
             }
         });
-        material.read().stock().filter(stock -> stock.signum() > 0).ifPresent(stock -> add(key, material, stock, file));
+        material.settled()
+                .stock()
+                .filter(stock -> stock.signum() > 0)
+                .ifPresent(stock -> add(key, material, stock, file));
         if (material.decidedCard()) {
             ledger.importNames().remember(NameIndex.form(material.read().name()), key);
         }
@@ -52,7 +55,7 @@ public record StoringMaterials(Ledger ledger, LocalDate today) {
     }
 
     private Material card(String key, SettledMaterial material, String file) {
-        ReadMaterial read = material.read();
+        ReadMaterial read = material.settled();
         Material bare = Material.named(key, material.name(), Family.OTHER);
         List<String> functions = read.function().isBlank() ? List.of() : List.of(read.function());
         return new Material(
@@ -128,7 +131,7 @@ public record StoringMaterials(Ledger ledger, LocalDate today) {
 
     /** What lies on the shelf without a release of its own waits in quarantine until the maker has looked at it. */
     private void add(String key, SettledMaterial material, Grams stock, String file) {
-        ReadMaterial read = material.read();
+        ReadMaterial read = material.settled();
         String wanted = read.lot().strip();
         boolean usable = LotCode.FORM.matcher(wanted).matches()
                 && ledger.lots().lot(wanted).isEmpty();

@@ -40,7 +40,7 @@ public final class Main {
         try {
             return answering.answer(file, out, err);
         } catch (IOException | RuntimeException fault) {
-            err.println(Program.said(fault));
+            err.println(Faults.sentence(fault));
             return 1;
         }
     }

@@ -1,7 +1,7 @@
 package stillroom.desk.start;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.io.PrintWriter;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.concurrent.Callable;
@@ -130,15 +130,13 @@ final class Program implements Callable<Integer> {
         return 2;
     }
 
-    static String said(Exception fault) {
-        if (fault instanceof NoSuchFileException missing) {
-            return "The file " + missing.getFile() + " is not there.";
-        }
-        return fault instanceof LedgerException ? fault.getMessage() : "Stillroom cannot start: " + fault;
-    }
-
+    /** One sentence for the person; where the answer was to be JSON, the same there. */
     private static int refused(CommandLine command, Exception fault) {
-        command.getErr().println(said(fault));
+        String sentence = Faults.sentence(fault);
+        command.getErr().println(sentence);
+        if (command.getParseResult().hasMatchedOption("--json")) {
+            command.getOut().println(JsonNodeFactory.instance.objectNode().put("error", sentence));
+        }
         return 1;
     }
 }

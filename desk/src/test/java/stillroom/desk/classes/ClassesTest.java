@@ -9,9 +9,11 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
@@ -113,7 +115,11 @@ class ClassesTest {
     }
 
     private static ClassOf lesson(OpenDesk desk) {
-        return desk.ledger().drawer("class", ClassOf.class).read("2").orElseThrow();
+        return lesson(desk, "2");
+    }
+
+    private static ClassOf lesson(OpenDesk desk, String key) {
+        return desk.ledger().drawer("class", ClassOf.class).read(key).orElseThrow();
     }
 
     private static void types(OpenDesk desk, ClassOf lesson, String glycerin) {
@@ -178,5 +184,88 @@ class ClassesTest {
             assertThat(refused.body()).contains("must lie between 1 and 40", "Choose the step");
             assertThat(desk.ledger().drawer("class", ClassOf.class).list()).isEmpty();
         }
+    }
+
+    /** 90 h on the shelf where 72 h are allowed: the grid asks as the bench does, and the reason stands in the log. */
+    @Test
+    void aPremixThatStoodTooLongAsksWhyInTheGrid() {
+        String benzoate;
+        Answer grid;
+        Map<String, String> typed = new HashMap<>();
+        try (OpenDesk desk = OpenDesk.in(folder)) {
+            desk.post("/demonstration", Map.of());
+            FormulaVersion version = washVersion(desk);
+            benzoate = lineOf(version, "sodium-benzoate").id();
+            Map<String, String> finer = form(version, "300");
+            finer.put("step", "0.01");
+            desk.post("/products/1/versions/1/class", finer);
+            shelve(desk, desk.post("/classes/1/premix/" + benzoate, Map.of("who", "Wren")));
+            Answer begun = desk.post("/classes/1/begin", Map.of("who", "Wren"));
+            assertThat(begun.status()).as(begun.body()).isEqualTo(303);
+        }
+        try (OpenDesk desk = OpenDesk.at(folder, OpenDesk.NOW.plus(Duration.ofHours(90)))) {
+            List<Long> batches = lesson(desk, "1").batches();
+            typed.put("token", "token-of-this-test");
+            typed.put("by", "Wren");
+            typed.put("g-" + batches.get(0) + "-" + benzoate, "20");
+            typed.put("g-" + batches.get(1) + "-" + benzoate, "20");
+            grid = desk.post("/classes/1/grid", typed);
+            assertThat(grid.status()).isEqualTo(422);
+            assertThat(grid.body()).contains("stood 90 h, allowed are 72 h", "Why these are used all the same");
+            assertThat(desk.ledger().batches().log(batches.get(0)))
+                    .noneMatch(entry -> entry.event() instanceof BatchEvent.Poured);
+            typed.put("why", "clear, smells right");
+            assertThat(desk.post("/classes/1/grid", typed).status()).isEqualTo(303);
+            for (long batch : batches.subList(0, 2)) {
+                assertThat(desk.ledger().batches().log(batch))
+                        .extracting(entry -> entry.event())
+                        .filteredOn(BatchEvent.Poured.class::isInstance)
+                        .singleElement()
+                        .satisfies(event -> assertThat(((BatchEvent.Poured) event).note())
+                                .isEqualTo("clear, smells right; typed from the grid of the class"));
+            }
+        }
+    }
+
+    /** Weighs the premix as planned and puts it on the shelf. */
+    private static void shelve(OpenDesk desk, Answer begun) {
+        Matcher path = Pattern.compile("/batches/(\\d+)/bench").matcher(begun.location());
+        assertThat(path.find()).isTrue();
+        long batch = Long.parseLong(path.group(1));
+        act(desk, batch, Map.of("act", "ready", "newVessel", "Jar", "clean", "washed", "phase", "premix"));
+        BatchState.of(desk.ledger().batches().log(batch))
+                .plan()
+                .orElseThrow()
+                .lines()
+                .forEach(line -> act(
+                        desk,
+                        batch,
+                        Map.of(
+                                "act",
+                                "weigh",
+                                "do",
+                                "weigh",
+                                "vessel",
+                                "Jar",
+                                "line",
+                                line.lineId(),
+                                "mass",
+                                line.target().toString(),
+                                "note",
+                                "weighed for the class")));
+        act(desk, batch, Map.of("act", "step", "vessel", "Jar", "step", "even", "doing", "Stirred"));
+        Answer shelved = desk.post(
+                "/batches/" + batch + "/premix",
+                Map.of("code", "PMX-K", "keeps", "2026-12-24", "by", "Wren", "requestId", "request-shelf"));
+        assertThat(shelved.status()).as(shelved.body()).isEqualTo(303);
+    }
+
+    private static void act(OpenDesk desk, long batch, Map<String, String> fields) {
+        Map<String, String> form = new HashMap<>(fields);
+        form.put("requestId", UUID.randomUUID().toString());
+        form.put("by", "Wren");
+        form.put("seen", Integer.toString(desk.ledger().batches().log(batch).size()));
+        Answer done = desk.post("/batches/" + batch + "/log", form);
+        assertThat(done.status()).as(done.body()).isEqualTo(303);
     }
 }

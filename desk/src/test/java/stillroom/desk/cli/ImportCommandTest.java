@@ -4,17 +4,26 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import stillroom.formulary.material.Constituent;
+import stillroom.formulary.material.Family;
+import stillroom.formulary.material.Material;
 import stillroom.ledger.Ledger;
+import stillroom.ledger.export.WorkshopFile;
 
 /** Import at the command line: what it answers, what it stores, its exit status. */
 class ImportCommandTest {
@@ -30,13 +39,17 @@ class ImportCommandTest {
     }
 
     private Ran run(Object... arguments) {
+        return run(new ImportCommand(), arguments);
+    }
+
+    private Ran run(ImportCommand command, Object... arguments) {
         List<String> all =
                 new ArrayList<>(List.of("--data", folder.resolve("shop").toString()));
         for (Object argument : arguments) {
             all.add(argument.toString());
         }
         StringWriter out = new StringWriter();
-        int status = new CommandLine(new ImportCommand())
+        int status = new CommandLine(command)
                 .setOut(new PrintWriter(out))
                 .setErr(new PrintWriter(new StringWriter()))
                 .execute(all.toArray(new String[0]));
@@ -82,5 +95,84 @@ class ImportCommandTest {
         Ran ran = run("--dry-run", file("a.pdf", "%PDF-1.7"), folder.resolve("missing.csv"));
         assertThat(ran.status()).isEqualTo(3);
         assertThat(ran.out()).contains("\"a.pdf\" is a PDF", "There is no file \"missing.csv\"");
+    }
+
+    @Test
+    void atATerminalItAsksAndStoresOnlyAfterYes() throws IOException {
+        Path clear = file("clear.csv", CLEAR);
+        List<String> asked = new ArrayList<>();
+        Ran no = run(terminal(asked, "no"), clear);
+        assertThat(no.status()).isZero();
+        assertThat(products()).isZero();
+        assertThat(asked).singleElement().asString().startsWith("Store what has no open question into ");
+        assertThat(run(terminal(asked, "Yes"), clear).out()).contains("clear: stored");
+        assertThat(products()).isEqualTo(1);
+        run(terminal(asked, "yes"), "--json", clear);
+        run(terminal(asked, "yes"), "--dry-run", clear);
+        assertThat(asked)
+                .as("no question where a program reads, and none for a dry run")
+                .hasSize(2);
+        assertThat(products()).isEqualTo(1);
+    }
+
+    private static ImportCommand terminal(List<String> asked, String answer) {
+        return new ImportCommand(question -> {
+            asked.add(question);
+            return Optional.of(answer);
+        });
+    }
+
+    @Test
+    void standardInputMayBeASheetAFormulaOrAWholeWorkshop() throws IOException {
+        assertThat(fed(CLEAR, "--yes", "-").out()).contains("standard input: stored");
+        String formula = Files.readString(Path.of("..", "docs", "examples", "hand-cream.json"));
+        assertThat(fed(formula, "--yes", "-").out()).contains("Hand cream", "stored as product 2");
+        ByteArrayOutputStream whole = new ByteArrayOutputStream();
+        WorkshopFile.write(folder.resolve("shop"), whole);
+        StringWriter out = new StringWriter();
+        InputStream before = System.in;
+        try {
+            System.setIn(new ByteArrayInputStream(whole.toByteArray()));
+            int status = new CommandLine(new ImportCommand())
+                    .setOut(new PrintWriter(out))
+                    .execute("--data", folder.resolve("other").toString(), "--yes", "--json", "-");
+            assertThat(status).isZero();
+        } finally {
+            System.setIn(before);
+        }
+        assertThat(out.toString()).contains("\"stored\":true");
+        try (Ledger other = Ledger.open(folder.resolve("other"))) {
+            assertThat(other.products().products()).hasSize(2);
+        }
+    }
+
+    private Ran fed(String text, Object... arguments) {
+        InputStream before = System.in;
+        try {
+            System.setIn(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
+            return run(arguments);
+        } finally {
+            System.setIn(before);
+        }
+    }
+
+    /** The workshop has a card made of A; the file brings A made of the workshop's card. */
+    @Test
+    void aCardThatContainsItselfThroughTheWorkshopIsRefusedWhenItComesIn() throws IOException {
+        try (Ledger ledger = Ledger.open(folder.resolve("shop"))) {
+            ledger.materials()
+                    .save(Material.named("half", "Half", Family.OTHER)
+                            .withRevision(0)
+                            .withComposition(Constituent.exactly("material:whole", 1)));
+        }
+        Path looped = file(
+                "looped.json",
+                "{\"name\":\"Round\",\"brief\":{\"type\":\"body-oil\"},\"lines\":[{\"material\":\"whole\",\"percent\":100}],"
+                        + "\"materials\":[{\"key\":\"whole\",\"name\":\"Whole\",\"family\":\"other\","
+                        + "\"composition\":[{\"material\":\"half\",\"percent\":100}]}]}");
+        Ran ran = run("--yes", looped);
+        assertThat(ran.status()).isEqualTo(3);
+        assertThat(ran.out()).contains("a material contains itself").contains("whole → half → whole");
+        assertThat(products()).isZero();
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -17,6 +18,9 @@ import stillroom.desk.OpenDesk.Answer;
 import stillroom.formulary.formula.Amount;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.Product;
+import stillroom.formulary.quantity.Grams;
+import stillroom.formulary.quantity.Money;
+import stillroom.formulary.quantity.Price;
 
 /** One road from a sheet to a stored formula, and what must not go along it. */
 class ImportPagesTest {
@@ -209,5 +213,93 @@ class ImportPagesTest {
                         .orElseThrow()
                         .price())
                 .isPresent();
+    }
+
+    private static final String SHELF =
+            "Material;Supplier;Price €/kg;Stock (g);Lot;Best before\nUrea;Invented & Co;12,50;500;U-77;31.12.2027\n"
+                    + "Moon dust;Invented & Co;99;20;M-1;31.12.2027\n";
+
+    @Test
+    void everyFigureOfAMaterialCanBeChangedBeforeItIsStored() {
+        String path = look("shelf.csv", SHELF);
+        Map<String, String> form = fields(desk.get(path).body());
+        assertThat(form)
+                .containsEntry("paid-m-1", "12.5")
+                .containsEntry("per-m-1", "1000")
+                .containsEntry("stock-m-1", "500")
+                .containsEntry("expires-m-1", "2027-12-31");
+        form.putAll(Map.of(
+                "card-m-2", "Moon flour",
+                "paid-m-2", "9,90",
+                "per-m-2", "100",
+                "stock-m-2", "25.5",
+                "lot-m-2", "M-2",
+                "supplier-m-2", "Invented & Daughters",
+                "expires-m-2", "2028-01-31",
+                "do", "store"));
+        Answer stored = desk.post(path, form);
+        assertThat(stored.status()).as(stored.body()).isEqualTo(303);
+        assertThat(desk.ledger().materials().book().material("moon-flour")).hasValueSatisfying(card -> {
+            assertThat(card.supplier()).isEqualTo("Invented & Daughters");
+            assertThat(card.price()).contains(new Price(Money.of("9.90"), Grams.of("100")));
+        });
+        assertThat(desk.ledger().lots().lot("M-2")).hasValueSatisfying(lot -> {
+            assertThat(lot.lot().received()).isEqualTo(Grams.of("25.5"));
+            assertThat(lot.lot().expires()).contains(LocalDate.of(2028, 1, 31));
+        });
+        assertThat(desk.ledger().lots().lot("M-1")).isEmpty();
+    }
+
+    @Test
+    void aFigureOfAMaterialThatCannotBeTakenIsSaidBesideItsFieldAndKept() {
+        String path = look("shelf.csv", SHELF);
+        Map<String, String> form = fields(desk.get(path).body());
+        form.putAll(Map.of("stock-m-2", "a bagful", "per-m-1", "", "do", "store"));
+        Answer refused = desk.post(path, form);
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.body())
+                .contains("Row 3 (Moon dust): The amount on the shelf is not a number", "a bagful")
+                .contains("Row 2 (Urea): Say for how many grams this was paid.", "id=\"per-m-1-problem\"");
+        assertThat(desk.ledger().lots().all()).isEmpty();
+        form.putAll(Map.of("stock-m-2", "20", "per-m-1", "1000"));
+        assertThat(desk.post(path, form).status()).isEqualTo(303);
+        assertThat(desk.ledger().lots().all()).hasSize(2);
+    }
+
+    /** What was stored before the stop stays, whole; nothing came after it; the rest can be stored later. */
+    @Test
+    void aBatchThatIsStoppedKeepsWhatItStoredAndGoesOnLater() throws InterruptedException {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        for (int i = 0; i < 200; i++) {
+            files.put("formula " + i + ".csv", "INCI;%\nAqua;90\nUrea;10\n".getBytes(StandardCharsets.UTF_8));
+        }
+        String batch = desk.upload("/import", files).location();
+        settled(batch);
+        Thread storing = new Thread(() -> desk.post(batch, Map.of("do", "store")));
+        storing.start();
+        while (desk.ledger().products().products().isEmpty()) {
+            Thread.onSpinWait();
+        }
+        desk.post(batch, Map.of("do", "stop"));
+        storing.join();
+        String page = settled(batch);
+        int stored = desk.ledger().products().products().size();
+        assertThat(stored).as("stopped on the way").isLessThan(200);
+        assertThat(page)
+                .contains("Stopped. What was stored before stays stored")
+                .contains(stored + " stored");
+        desk.ledger()
+                .products()
+                .products()
+                .forEach(product -> assertThat(desk.ledger()
+                                .products()
+                                .newest(product.id())
+                                .orElseThrow()
+                                .formula()
+                                .lines())
+                        .hasSize(2));
+        desk.post(batch, Map.of("do", "store"));
+        assertThat(settled(batch)).contains("200 stored, 0 not stored");
+        assertThat(desk.ledger().products().products()).hasSize(200);
     }
 }

@@ -44,7 +44,7 @@ public final class RecipeCommand implements Callable<Integer> {
             names = "--out",
             required = true,
             paramLabel = "OUT",
-            description = "The recipe: a new file that ends in .html or .pdf.")
+            description = "The recipe: a new file that ends in .html or .pdf; - writes HTML to standard output.")
     @SuppressWarnings("NullAway.Init") // set by the command line parser
     private Path out;
 
@@ -57,6 +57,11 @@ public final class RecipeCommand implements Callable<Integer> {
                     options.spec().commandLine(),
                     "Give one formula file, and for --out a file that ends in .html or .pdf");
         }
+        if (isStream() && options.json()) {
+            throw new ParameterException(
+                    options.spec().commandLine(),
+                    "Standard output holds either the recipe or JSON; name a file for --out");
+        }
         RuleBook rules = options.rules();
         options.check(rules);
         try (Library library = options.library(rules)) {
@@ -66,7 +71,11 @@ public final class RecipeCommand implements Callable<Integer> {
     }
 
     private boolean isPage() {
-        return out.toString().endsWith(".html");
+        return isStream() || out.toString().endsWith(".html");
+    }
+
+    private boolean isStream() {
+        return out.toString().equals("-");
     }
 
     private Answer answer(ReadyFormula ready, Grams size, Grams shown, RuleBook rules) {
@@ -91,6 +100,11 @@ public final class RecipeCommand implements Callable<Integer> {
         byte[] recipe = isPage()
                 ? recipes.html(size, shown.value()).getBytes(StandardCharsets.UTF_8)
                 : recipes.pdf(size, shown.value());
+        if (isStream()) {
+            System.out.writeBytes(recipe);
+            System.out.flush();
+            return new Answer(Status.CLEAN, JsonNodeFactory.instance::objectNode, () -> "");
+        }
         try {
             Files.write(out, recipe, StandardOpenOption.CREATE_NEW);
         } catch (FileAlreadyExistsException there) {

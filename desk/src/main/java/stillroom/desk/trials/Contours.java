@@ -6,21 +6,32 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 
 /** Lines of equal height over a ternary plane, by straight pieces within small triangles, and the bands between them. */
 final class Contours {
     private static final int SIDE = 40;
-    private static final int BANDS = 8;
+    /** Colours from lightest to darkest. */
+    private static final int COLOURS = 8;
+
+    /** Share of the side below which a height would stand upon a side or another height. */
+    private static final double NARROW = 0.12;
 
     private final TernaryPlane plane;
+    private final int count;
     private final double[][] heights = new double[SIDE + 1][SIDE + 1];
     private final List<int[][]> triangles = new ArrayList<>();
+    private final List<double[]> labels = new ArrayList<>();
     private double low = Double.POSITIVE_INFINITY;
     private double high = Double.NEGATIVE_INFINITY;
 
-    /** @param height of a mixture; has to be finite within the region */
-    Contours(TernaryPlane plane, ToDoubleFunction<double[]> height) {
+    /**
+     * @param count of the bands, at most as many as there are colours
+     * @param height of a mixture; has to be finite within the region
+     */
+    Contours(TernaryPlane plane, int count, ToDoubleFunction<double[]> height) {
         this.plane = plane;
+        this.count = count;
         for (int i = 0; i <= SIDE; i++) {
             for (int k = 0; k <= SIDE - i; k++) {
                 heights[i][k] = height.applyAsDouble(plane.point(share(i), share(k)));
@@ -60,31 +71,81 @@ final class Contours {
     }
 
     private double width() {
-        return high > low ? (high - low) / BANDS : 1;
+        return high > low ? (high - low) / count : 1;
     }
 
-    /** One path per band. */
+    /** One path per band, cut along the lines between the bands. */
     List<ResultsPage.Cell> cells() {
         Map<Integer, StringBuilder> paths = new TreeMap<>();
         for (int[][] corners : triangles) {
-            int band = (int) Math.max(0, Math.min(BANDS - 1, (middle(corners) - low) / width()));
-            paths.computeIfAbsent(band, none -> new StringBuilder())
-                    .append("M" + spot(corners[0]) + "L" + spot(corners[1]) + "L" + spot(corners[2]) + "Z");
+            List<double[]> triangle = new ArrayList<>();
+            for (int[] corner : corners) {
+                triangle.add(new double[] {share(corner[0]), share(corner[1]), height(corner)});
+            }
+            for (int band = band(lowest(triangle)); band <= band(-lowest(turned(triangle))); band++) {
+                List<double[]> piece = band == 0 ? triangle : above(triangle, low + band * width());
+                piece = band == count - 1 ? piece : turned(above(turned(piece), -(low + (band + 1) * width())));
+                if (piece.size() > 2) {
+                    paths.computeIfAbsent(band, none -> new StringBuilder()).append(path(piece));
+                }
+            }
         }
         return paths.entrySet().stream()
-                .map(path -> new ResultsPage.Cell(path.getValue().toString(), path.getKey()))
+                .map(path -> new ResultsPage.Cell(path.getValue().toString(), colour(path.getKey())))
                 .toList();
     }
 
-    private static String spot(int[] corner) {
-        return TernaryPlane.spot(share(corner[0]), share(corner[1]));
+    private int band(double height) {
+        return (int) Math.max(0, Math.min(count - 1, Math.floor((height - low) / width())));
     }
 
-    /** Ranges of the bands, the lowest first. */
-    List<String> bands() {
-        List<String> bands = new ArrayList<>();
-        for (int band = 0; band < BANDS && !triangles.isEmpty(); band++) {
-            bands.add(Words.figure(low + band * width()) + " to " + Words.figure(low + (band + 1) * width()));
+    private static double lowest(List<double[]> shape) {
+        return shape.stream().mapToDouble(one -> one[2]).min().orElse(0);
+    }
+
+    /** Upside down, so that what lies below a level is cut as what lies above its opposite. */
+    private static List<double[]> turned(List<double[]> shape) {
+        return shape.stream()
+                .map(one -> new double[] {one[0], one[1], -one[2]})
+                .toList();
+    }
+
+    /** The part of a shape that lies on a level or above it. */
+    private static List<double[]> above(List<double[]> shape, double level) {
+        List<double[]> kept = new ArrayList<>();
+        for (int k = 0; k < shape.size(); k++) {
+            double[] one = shape.get(k);
+            double[] next = shape.get((k + 1) % shape.size());
+            if (one[2] >= level) {
+                kept.add(one);
+            }
+            if (one[2] >= level != next[2] >= level) {
+                double part = (level - one[2]) / (next[2] - one[2]);
+                kept.add(new double[] {
+                    one[0] + part * (next[0] - one[0]), one[1] + part * (next[1] - one[1]), level
+                });
+            }
+        }
+        return kept;
+    }
+
+    private static String path(List<double[]> shape) {
+        return shape.stream()
+                .map(one -> TernaryPlane.spot(one[0], one[1]))
+                .collect(Collectors.joining("L", "M", "Z"));
+    }
+
+    private int colour(int band) {
+        return band * (COLOURS - 1) / (count - 1);
+    }
+
+    /** Ranges of the bands with their colours, the lowest first. */
+    List<ResultsPage.Band> bands() {
+        List<ResultsPage.Band> bands = new ArrayList<>();
+        for (int band = 0; band < count && !triangles.isEmpty(); band++) {
+            bands.add(new ResultsPage.Band(
+                    Words.figure(low + band * width()) + " to " + Words.figure(low + (band + 1) * width()),
+                    colour(band)));
         }
         return bands;
     }
@@ -92,13 +153,13 @@ final class Contours {
     /** One line per border between two bands; those that cross nothing are left out. */
     List<ResultsPage.Contour> lines() {
         List<ResultsPage.Contour> lines = new ArrayList<>();
-        for (int band = 1; band < BANDS && high > low; band++) {
-            line(band, low + band * width()).ifPresent(lines::add);
+        for (int band = 1; band < count && high > low; band++) {
+            line(low + band * width()).ifPresent(lines::add);
         }
         return lines;
     }
 
-    private Optional<ResultsPage.Contour> line(int band, double level) {
+    private Optional<ResultsPage.Contour> line(double level) {
         StringBuilder path = new StringBuilder();
         List<double[]> middles = new ArrayList<>();
         for (int[][] corners : triangles) {
@@ -114,13 +175,33 @@ final class Contours {
         if (middles.isEmpty()) {
             return Optional.empty();
         }
-        // Places differ from line to line, so that heights do not stand upon each other.
-        double[] label = middles.get((int) (0.382 * band % 1 * middles.size()));
+        Optional<double[]> label = place(middles);
         return Optional.of(new ResultsPage.Contour(
                 path.toString(),
-                Words.figure(level),
-                TernaryPlane.figure(TernaryPlane.x(label[0], label[1])),
-                TernaryPlane.figure(TernaryPlane.y(label[0]))));
+                label.isPresent() ? Words.figure(level) : "",
+                label.map(at -> TernaryPlane.figure(TernaryPlane.x(at[0], at[1]))).orElse("0"),
+                label.map(at -> TernaryPlane.figure(TernaryPlane.y(at[0]))).orElse("0")));
+    }
+
+    /** Where a height is read best: away from the sides and from those that stand already; none where it is too narrow. */
+    private Optional<double[]> place(List<double[]> middles) {
+        double[] best = middles.get(0);
+        double most = -1;
+        for (double[] one : middles) {
+            double room = 2 * Math.min(Math.min(one[0], one[1]), 1 - one[0] - one[1]);
+            for (double[] other : labels) {
+                room = Math.min(room, Math.hypot(one[0] - other[0], one[1] - other[1]));
+            }
+            if (room > most) {
+                most = room;
+                best = one;
+            }
+        }
+        if (most < NARROW) {
+            return Optional.empty();
+        }
+        labels.add(best);
+        return Optional.of(best);
     }
 
     private List<double[]> crossings(int[][] corners, double level) {

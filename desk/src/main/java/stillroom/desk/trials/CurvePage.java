@@ -1,6 +1,7 @@
 package stillroom.desk.trials;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Frame;
@@ -21,11 +22,12 @@ public record CurvePage(Frame frame, Typed typed, List<Choice> products, Shown s
      * What came of the readings.
      *
      * @param said in sentences
+     * @param heads of the figures
      * @param rows figures found
      * @param picture none before there is a fit
      */
-    public record Shown(List<String> said, List<ResultsPage.Row> rows, Optional<Picture> picture) {
-        static final Shown NOTHING = new Shown(List.of(), List.of(), Optional.empty());
+    public record Shown(List<String> said, List<String> heads, List<ResultsPage.Row> rows, Optional<Picture> picture) {
+        static final Shown NOTHING = new Shown(List.of(), List.of(), List.of(), Optional.empty());
 
         public Shown {
             said = List.copyOf(said);
@@ -34,20 +36,37 @@ public record CurvePage(Frame frame, Typed typed, List<Choice> products, Shown s
     }
 
     /**
-     * @param line of the fitted curve
-     * @param marks readings as x, y
-     * @param stop where advice ends, as x; empty for none
+     * @param axes with ticks
+     * @param lines fitted, the preferred one first
+     * @param marks readings
+     * @param flags places of which something is said, such as the peak
      * @param numbers of the curve: dose or shear rate, fitted
      */
     public record Picture(
-            String line,
+            Axes axes,
+            List<Line> lines,
             List<ResultsPage.Mark> marks,
-            String stop,
-            String left,
-            String right,
-            String low,
-            String high,
+            List<Flag> flags,
             List<ResultsPage.Row> numbers) {}
+
+    /** A fitted curve; words say which. */
+    public record Line(String points, String words) {}
+
+    /**
+     * A place across that is marked by an upright line.
+     *
+     * @param from left end of its interval; the same as x where there is none
+     * @param to right end of its interval
+     */
+    public record Flag(String x, String from, String to, String style, String words) {
+        public String width() {
+            return String.format(Locale.ROOT, "%.1f", Double.parseDouble(to) - Double.parseDouble(from));
+        }
+    }
+
+    public boolean isFlowCup() {
+        return typed.value("geometry").equals(Geometry.FLOW_CUP.name());
+    }
 
     static List<Choice> geometryChoices() {
         return Choice.of(Geometry.class, CurvePage::words);

@@ -1,6 +1,7 @@
 package stillroom.desk.trials;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import stillroom.desk.shell.Choice;
@@ -36,11 +37,54 @@ final class FlowWork {
         List<FlowCurve> fitted = FlowCurve.fit(points);
         if (fitted.isEmpty()) {
             return new CurvePage.Shown(
-                    List.of("Readings at four shear rates or more are needed."), List.of(), Optional.empty());
+                    List.of("Readings at four shear rates or more are needed."),
+                    List.of(),
+                    List.of(),
+                    Optional.empty());
         }
-        String best = "Best by AICc: " + words(fitted.get(0).model())
-                + ". Differences in AICc under about 2 decide nothing (common practice, no source).";
-        return new CurvePage.Shown(List.of(best), rows(fitted), Optional.of(picture(fitted.get(0), points)));
+        List<String> said = new ArrayList<>();
+        said.add("Best by AICc: " + words(fitted.get(0).model()) + ". " + meaning(fitted.get(0)));
+        if (fitted.size() > 1 && difference(fitted, fitted.get(1)) < 2) {
+            said.add(words(fitted.get(1).model())
+                    + " fits about as well: these readings do not decide between the two (differences under about 2 decide"
+                    + " nothing; common practice, no source).");
+        }
+        said.add(
+                "AICc weighs how near a curve runs to the readings against how many figures it takes; the lowest is preferred."
+                        + " No curve is trusted outside the shear rates that were read.");
+        return new CurvePage.Shown(
+                said,
+                List.of("Model", "Figures", "AICc above the best"),
+                rows(fitted),
+                Optional.of(picture(fitted, points)));
+    }
+
+    private static double difference(List<FlowCurve> fitted, FlowCurve one) {
+        return one.fit().correctedAkaike() - fitted.get(0).fit().correctedAkaike();
+    }
+
+    private static String above(List<FlowCurve> fitted, FlowCurve one) {
+        double difference = difference(fitted, one);
+        return Double.isFinite(difference) ? Words.figure(difference) : "too few readings to compare it";
+    }
+
+    /** What the maker may read from it. */
+    private static String meaning(FlowCurve curve) {
+        double index = curve.parameters().get(curve.parameters().size() - 1);
+        String thins = index < 0.95
+                ? "It thins as it is sheared, the more the further n lies below 1 (n = " + Words.figure(index) + ")."
+                : index > 1.05
+                        ? "It thickens as it is sheared (n = " + Words.figure(index) + ")."
+                        : "It flows much the same at all shear rates (n = " + Words.figure(index) + ").";
+        return switch (curve.model()) {
+            case POWER_LAW -> thins;
+            case CARREAU ->
+                "At rest it levels off at " + Words.figure(curve.parameters().get(0)) + " Pa s. " + thins;
+            case HERSCHEL_BULKLEY ->
+                "It stands still up to a stress of "
+                        + Words.figure(curve.parameters().get(0))
+                        + " Pa, enough to hold bubbles or grains where it is large. " + thins;
+        };
     }
 
     private List<FlowPoint> points() {
@@ -58,14 +102,13 @@ final class FlowWork {
     private static List<ResultsPage.Row> rows(List<FlowCurve> fitted) {
         List<ResultsPage.Row> rows = new ArrayList<>();
         for (FlowCurve curve : fitted) {
+            List<String> figures = new ArrayList<>();
             for (int k = 0; k < curve.parameters().size(); k++) {
-                rows.add(new ResultsPage.Row(
-                        words(curve.model()),
-                        List.of(
-                                curve.model().names().get(k) + ": "
-                                        + Words.figure(curve.parameters().get(k)),
-                                k == 0 ? "AICc " + Words.figure(curve.fit().correctedAkaike()) : "")));
+                figures.add(curve.model().names().get(k) + " "
+                        + Words.figure(curve.parameters().get(k)));
             }
+            rows.add(new ResultsPage.Row(
+                    words(curve.model()), List.of(String.join("; ", figures), above(fitted, curve))));
         }
         return rows;
     }
@@ -78,49 +121,41 @@ final class FlowWork {
         };
     }
 
-    private static CurvePage.Picture picture(FlowCurve curve, List<FlowPoint> points) {
-        double left = points.stream()
-                .mapToDouble(point -> Math.log10(point.shearRate()))
-                .min()
-                .orElse(0);
-        double right = points.stream()
-                .mapToDouble(point -> Math.log10(point.shearRate()))
-                .max()
-                .orElse(1);
-        double low = points.stream()
-                        .mapToDouble(point -> Math.log10(point.viscosity()))
-                        .min()
-                        .orElse(0)
-                - 0.1;
-        double high = points.stream()
-                        .mapToDouble(point -> Math.log10(point.viscosity()))
-                        .max()
-                        .orElse(1)
-                + 0.1;
-        Axes axes = new Axes(left, right, low, high);
-        StringBuilder line = new StringBuilder();
+    private static CurvePage.Picture picture(List<FlowCurve> fitted, List<FlowPoint> points) {
+        Axes axes = axes(points);
+        List<CurvePage.Line> lines = new ArrayList<>();
         List<ResultsPage.Row> numbers = new ArrayList<>();
-        for (int k = 0; k <= 60; k++) {
-            double rate = Math.pow(10, left + (right - left) * k / 60);
-            double there = Math.max(low, Math.min(high, Math.log10(curve.at(rate))));
-            line.append(axes.spot(Math.log10(rate), there)).append(' ');
-            if (k % 6 == 0) {
-                numbers.add(new ResultsPage.Row(Words.figure(rate), List.of(Words.figure(curve.at(rate)))));
+        for (FlowCurve curve : fitted) {
+            StringBuilder line = new StringBuilder();
+            for (int k = 0; k <= 60; k++) {
+                double at = axes.left() + (axes.right() - axes.left()) * k / 60;
+                double fit = Math.log10(curve.at(Math.pow(10, at)));
+                line.append(axes.spot(at, Math.max(axes.low(), Math.min(axes.high(), fit))))
+                        .append(' ');
             }
+            lines.add(new CurvePage.Line(line.toString().strip(), words(curve.model())));
         }
-        return new CurvePage.Picture(
-                line.toString().strip(),
-                points.stream()
-                        .map(point -> axes.mark(
-                                Math.log10(point.shearRate()),
-                                Math.log10(point.viscosity()),
-                                Words.figure(point.shearRate()) + " 1/s: " + Words.figure(point.viscosity()) + " Pa s"))
-                        .toList(),
-                "",
-                Words.figure(Math.pow(10, left)) + " 1/s",
-                Words.figure(Math.pow(10, right)) + " 1/s",
-                Words.figure(Math.pow(10, low)) + " Pa s",
-                Words.figure(Math.pow(10, high)) + " Pa s",
-                numbers);
+        for (int k = 0; k <= 10; k++) {
+            double rate = Math.pow(10, axes.left() + (axes.right() - axes.left()) * k / 10);
+            numbers.add(new ResultsPage.Row(
+                    Words.figure(rate), List.of(Words.figure(fitted.get(0).at(rate)))));
+        }
+        List<ResultsPage.Mark> marks = points.stream()
+                .map(point -> axes.mark(
+                        Math.log10(point.shearRate()),
+                        Math.log10(point.viscosity()),
+                        Words.figure(point.shearRate()) + " 1/s: " + Words.figure(point.viscosity()) + " Pa s"))
+                .toList();
+        return new CurvePage.Picture(axes, lines, marks, List.of(), numbers);
+    }
+
+    private static Axes axes(List<FlowPoint> points) {
+        DoubleSummaryStatistics across = points.stream()
+                .mapToDouble(point -> Math.log10(point.shearRate()))
+                .summaryStatistics();
+        DoubleSummaryStatistics up = points.stream()
+                .mapToDouble(point -> Math.log10(point.viscosity()))
+                .summaryStatistics();
+        return new Axes(across.getMin(), across.getMax(), up.getMin() - 0.1, up.getMax() + 0.1, true);
     }
 }

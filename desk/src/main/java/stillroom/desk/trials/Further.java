@@ -2,6 +2,7 @@ package stillroom.desk.trials;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import stillroom.desk.shell.Desk;
@@ -11,6 +12,7 @@ import stillroom.science.design.DesignAnswer;
 import stillroom.science.design.DesignTask;
 import stillroom.science.design.Run;
 import stillroom.science.mixture.Blending;
+import stillroom.science.trial.Optimum;
 
 /** Further runs of a set: those that add most to what is there, as it was weighed, on another day. */
 final class Further {
@@ -43,6 +45,45 @@ final class Further {
                 desk.pages().render("trials/trial.jte", Entering.page(desk, request, now, input.typed(), List.of())));
     }
 
+    /** One mixture of the results, the best or the least sure, as a further run. */
+    void addOne(Context request) {
+        TrialSet set = new TrialBook(desk).one(request.pathParam("key"));
+        Input input = Input.of(request);
+        Results results = new Results(set, Weighed.of(desk, set), input);
+        Optional<double[]> point = input.text("at").equals("best")
+                ? results.best().map(BestMixture::point)
+                : results.leastSure().map(Optimum.Best::array);
+        boolean late = !input.text("mark").equals(TrialBook.mark(set));
+        if (!late
+                && point.isPresent()
+                && new Making(desk).extend(TrialRoutes.varied(desk, set.base()), set, List.of(run(set, point.get())))) {
+            request.redirect("/trials/" + set.key() + "?did=added", HttpStatus.SEE_OTHER);
+            return;
+        }
+        input.refuse("more", late ? CHANGED : "There is no fit from which a run could be taken.");
+        request.status(late ? HttpStatus.CONFLICT : HttpStatus.UNPROCESSABLE_CONTENT)
+                .html(desk.pages()
+                        .render("trials/trial.jte", Entering.page(desk, request, set, input.typed(), List.of())));
+    }
+
+    private static Run run(TrialSet set, double[] point) {
+        int q = set.components().size();
+        List<Double> all = Arrays.stream(point).boxed().toList();
+        return new Run(all.subList(0, q), all.subList(q, all.size()), openDay(set));
+    }
+
+    /** The newest day of further runs while some of it are still to be made, else the next: one run alone tells only its day. */
+    private static int openDay(TrialSet set) {
+        int newest = nextDay(set) - 1;
+        boolean open = set.runs().stream()
+                .anyMatch(run -> run.block() == newest && run.measured().isEmpty());
+        return newest > 1 && open ? newest : newest + 1;
+    }
+
+    private static int nextDay(TrialSet set) {
+        return set.runs().stream().mapToInt(TrialSet.Run::block).max().orElse(0) + 1;
+    }
+
     private Optional<List<Run>> runs(TrialSet set, Input input) {
         int count = input.whole("more", "The number of runs", 1, 50).orElse(0);
         if (count == 0 && input.isSound()) {
@@ -66,7 +107,7 @@ final class Further {
                         0,
                         made,
                         set.design().seed()));
-        int day = set.runs().stream().mapToInt(TrialSet.Run::block).max().orElse(0) + 1;
+        int day = nextDay(set);
         DesignAnswer answer = Making.search(task);
         answer.match(found -> List.<String>of(), DesignAnswer.Refused::reasons)
                 .forEach(sentence -> input.refuse("more", sentence));

@@ -8,6 +8,7 @@ import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Typed;
 import stillroom.formulary.trial.ViscosityCurve;
 import stillroom.formulary.trial.ViscosityCurve.Series;
+import stillroom.science.curve.Conditions.Geometry;
 import stillroom.science.curve.FlowPoint;
 import stillroom.science.curve.SaltPoint;
 
@@ -78,6 +79,12 @@ public record KeptCurvePage(
 
     public boolean isDose() {
         return curve.against() == ViscosityCurve.Against.DOSE;
+    }
+
+    /** What is read, with its unit. */
+    public String up() {
+        boolean cup = curve.series().stream().allMatch(one -> one.conditions().geometry() == Geometry.FLOW_CUP);
+        return !isDose() ? "Viscosity, Pa s" : cup ? "Flow time, s" : "Viscosity, mPa s";
     }
 
     public String path() {

@@ -1,21 +1,24 @@
 package stillroom.desk.trials;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Input;
 import stillroom.formulary.trial.TrialSet;
 import stillroom.science.mixture.Blending;
-import stillroom.science.regression.LinearFit;
 import stillroom.science.trial.FitAnswer;
 import stillroom.science.trial.Fitting;
 import stillroom.science.trial.MixtureFit;
 import stillroom.science.trial.Optimum;
 import stillroom.science.trial.TrialRun;
-import stillroom.science.trial.Wish;
 
 /** Fits the responses of a set and puts the results page together. */
 final class Results {
@@ -24,6 +27,7 @@ final class Results {
     private final Input input;
     private final Blending blending;
     private final Fitting.Selection selection;
+    private final Map<TrialSet.Response, FitAnswer> answers = new LinkedHashMap<>();
 
     Results(TrialSet set, List<Weighed> weighed, Input input) {
         this.set = set;
@@ -35,48 +39,117 @@ final class Results {
                 .orElse(Blending.valueOf(set.design().model()));
         this.selection = input.choice("selection", "The selection", Fitting.Selection.class)
                 .orElse(Fitting.Selection.NONE);
+        set.responses().forEach(response -> answers.put(response, answer(response)));
     }
 
-    ResultsPage page(Frame frame) {
-        TrialSet.Response response = chosen();
-        FitAnswer answer = fit(response);
-        Optional<MixtureFit> fit = answer.match(fitted -> Optional.of(fitted.fit()), no -> Optional.empty());
-        List<String> reasons = answer.match(fitted -> fitted.fit().said(), FitAnswer.NotYet::reasons);
-        Optional<Optimum.Best> best = best();
-        Pictures pictures = new Pictures(set);
-        Ternary ternary = new Ternary(set, weighed, input);
-        return new ResultsPage(
-                frame,
-                set,
-                response,
-                responses(),
-                blending.name(),
-                selection.name(),
-                reasons.stream().map(pictures::named).toList(),
-                fit.map(this::coefficients).orElse(List.of()),
-                fit.map(this::figures).orElse(List.of()),
-                fit.map(this::variances).orElse(List.of()),
-                fit.map(one -> runs(one, response)).orElse(List.of()),
-                fit.flatMap(one -> ternary.of(one, centre(one, best))),
-                ternary.choices(),
-                ternary.chosen(),
-                fit.map(one -> pictures.traces(one, centre(one, best))).orElse(List.of()),
-                best.map(one -> optimum(one)).orElse(List.of()),
-                best.map(one -> pictures.mixture(one.array())).orElse(List.of()),
-                best.map(one -> Words.figure(one.value())).orElse(""),
-                fit.map(one -> pictures.mixture(Optimum.worthAnotherRun(one).array()))
-                        .orElse(List.of()),
-                fit.map(one -> Words.figure(
-                                one.halfWidth(Optimum.worthAnotherRun(one).array())))
-                        .orElse(""));
+    private FitAnswer answer(TrialSet.Response response) {
+        List<TrialRun> runs =
+                weighed.stream().map(one -> one.trial(set, response.name())).toList();
+        return Fitting.fit(Region.of(set), Region.model(set, blending), runs, selection);
     }
 
-    private TrialSet.Response chosen() {
+    TrialSet.Response chosen() {
         String name = input.text("response");
         return set.responses().stream()
                 .filter(one -> one.name().equals(name))
                 .findFirst()
                 .orElse(set.responses().get(0));
+    }
+
+    Optional<MixtureFit> fit() {
+        return fits(chosen());
+    }
+
+    private Optional<MixtureFit> fits(TrialSet.Response response) {
+        return java.util.Objects.requireNonNull(answers.get(response))
+                .match(fitted -> Optional.of(fitted.fit()), no -> Optional.empty());
+    }
+
+    Optional<BestMixture> best() {
+        Map<TrialSet.Response, MixtureFit> fits = new LinkedHashMap<>();
+        set.responses().forEach(response -> fits(response).ifPresent(fit -> fits.put(response, fit)));
+        return BestMixture.of(set, fits);
+    }
+
+    /** Where the model of the chosen response is least sure. */
+    Optional<Optimum.Best> leastSure() {
+        return fit().filter(one -> Double.isFinite(one.halfWidth(centre(one, Optional.empty()))))
+                .map(Optimum::worthAnotherRun);
+    }
+
+    ResultsPage page(Frame frame) {
+        TrialSet.Response response = chosen();
+        Optional<MixtureFit> fit = fit();
+        Optional<BestMixture> best = best();
+        Optional<Optimum.Best> worth = leastSure();
+        Pictures pictures = new Pictures(set);
+        Ternary ternary = new Ternary(set, weighed, input);
+        Optional<FitTables> tables = fit.map(one -> new FitTables(set, one));
+        return new ResultsPage(
+                frame,
+                set,
+                TrialBook.mark(set),
+                response,
+                new ResultsPage.Asked(responses(), blending.name(), selection.name()),
+                said(pictures),
+                tables.map(FitTables::coefficients).orElse(List.of()),
+                tables.map(one -> one.figures(response.unit())).orElse(List.of()),
+                tables.map(FitTables::variances).orElse(List.of()),
+                tables.map(FitTables::verdicts).orElse(List.of()),
+                tables.map(one -> one.runs(weighed, response)).orElse(List.of()),
+                fit.flatMap(one -> ternary.of(one, centre(one, best))),
+                ternary.choices(),
+                ternary.chosen(),
+                fit.map(one -> new Traces(set, one, response).all(centre(one, best)))
+                        .orElse(List.of()),
+                best.map(Results::optimum),
+                worth.map(one -> pictures.mixture(one.array())).orElse(List.of()),
+                worth.flatMap(one -> fit.map(there -> Words.figure(there.halfWidth(one.array()))))
+                        .orElse(""));
+    }
+
+    private static ResultsPage.Best optimum(BestMixture best) {
+        return new ResultsPage.Best(
+                best.reached(),
+                new Pictures(best.set()).mixture(best.point()),
+                best.desirability(),
+                best.asGood(),
+                best.responses());
+    }
+
+    /** What is doubtful about the chosen fit, and what is wanted but cannot be weighed in. */
+    private List<String> said(Pictures pictures) {
+        FitAnswer answer = java.util.Objects.requireNonNull(answers.get(chosen()));
+        List<String> said =
+                new ArrayList<>(answer.match(fitted -> fitted.fit().said(), FitAnswer.NotYet::reasons).stream()
+                        .map(pictures::named)
+                        .toList());
+        for (TrialSet.Response other : set.responses()) {
+            if (other.aim() != TrialSet.Aim.NONE
+                    && !other.equals(chosen())
+                    && fits(other).isEmpty()) {
+                said.add(other.name()
+                        + " is wanted but cannot be fitted yet: the best mixture below does not weigh it in.");
+            }
+        }
+        said.addAll(loneDays());
+        return said;
+    }
+
+    /** A day's own effect takes up all that its only run could tell. */
+    private List<String> loneDays() {
+        Map<Integer, Long> measured = new TreeMap<>(weighed.stream()
+                .map(Weighed::run)
+                .filter(run -> run.measured().containsKey(chosen().name()))
+                .collect(Collectors.groupingBy(TrialSet.Run::block, Collectors.counting())));
+        return measured.size() < 2
+                ? List.of()
+                : measured.entrySet().stream()
+                        .filter(day -> day.getValue() == 1)
+                        .map(day -> "Day " + day.getKey()
+                                + " has one measured run: what is different about it is taken for the day's doing, so it tells"
+                                + " nothing of the mixture. Make another run on that day.")
+                        .toList();
     }
 
     private List<Choice> responses() {
@@ -85,147 +158,9 @@ final class Results {
                 .toList();
     }
 
-    private FitAnswer fit(TrialSet.Response response) {
-        List<TrialRun> runs =
-                weighed.stream().map(one -> one.trial(set, response.name())).toList();
-        return Fitting.fit(Region.of(set), Region.model(set, blending), runs, selection);
-    }
-
-    private static double[] centre(MixtureFit fit, Optional<Optimum.Best> best) {
+    private static double[] centre(MixtureFit fit, Optional<BestMixture> best) {
         double[] middle = fit.region().polytope().centroid();
-        return best.map(Optimum.Best::array)
-                .orElse(java.util.Arrays.copyOf(
-                        middle, middle.length + fit.model().processes()));
-    }
-
-    /** The best mixture for all responses for which something is wanted. */
-    private Optional<Optimum.Best> best() {
-        List<Optimum.Wanted> wanted = new ArrayList<>();
-        for (TrialSet.Response response : set.responses()) {
-            if (response.aim() != TrialSet.Aim.NONE) {
-                Wish wish = new Wish(
-                        Wish.Aim.valueOf(response.aim().name()), response.low(), response.target(), response.high(), 1);
-                Optional<MixtureFit> fitted =
-                        fit(response).match(one -> Optional.of(one.fit()), no -> Optional.empty());
-                fitted.ifPresent(one -> wanted.add(new Optimum.Wanted(one, wish)));
-            }
-        }
-        return wanted.isEmpty()
-                ? Optional.empty()
-                : Optional.of(Optimum.desirable(Region.of(set), set.variables().size(), wanted));
-    }
-
-    private List<ResultsPage.Row> optimum(Optimum.Best best) {
-        List<ResultsPage.Row> rows = new ArrayList<>();
-        for (TrialSet.Response response : set.responses()) {
-            fit(response)
-                    .match(
-                            fitted -> rows.add(new ResultsPage.Row(
-                                    response.name(),
-                                    List.of(
-                                            Words.figure(fitted.fit().at(best.array())),
-                                            "± " + Words.figure(fitted.fit().halfWidth(best.array())),
-                                            "± " + Words.figure(fitted.fit().singleHalfWidth(best.array())),
-                                            response.unit()))),
-                            no -> false);
-        }
-        return rows;
-    }
-
-    private List<ResultsPage.Row> coefficients(MixtureFit fit) {
-        List<String> names =
-                set.components().stream().map(TrialSet.Component::name).toList();
-        List<String> variables =
-                set.variables().stream().map(TrialSet.Variable::name).toList();
-        List<ResultsPage.Row> rows = new ArrayList<>();
-        for (int k = 0; k < fit.fit().coefficients().size(); k++) {
-            LinearFit.Coefficient one = fit.fit().coefficients().get(k);
-            String name = k < fit.terms().size()
-                    ? fit.terms().get(k).name(names, variables)
-                    : "day " + (k - fit.terms().size() + 1);
-            rows.add(new ResultsPage.Row(
-                    name,
-                    List.of(
-                            Words.figure(one.estimate()),
-                            Words.figure(one.standardError()),
-                            Words.figure(one.t()),
-                            Words.probability(one.p()))));
-        }
-        return rows;
-    }
-
-    private List<ResultsPage.Row> figures(MixtureFit fit) {
-        LinearFit one = fit.fit();
-        return List.of(
-                new ResultsPage.Row("R²", List.of(Words.figure(one.rSquared()))),
-                new ResultsPage.Row("adjusted R²", List.of(Words.figure(one.adjustedRSquared()))),
-                new ResultsPage.Row("predicted R²", List.of(Words.figure(one.predictedRSquared()))),
-                new ResultsPage.Row("scatter (standard deviation)", List.of(Words.figure(one.residualDeviation()))),
-                new ResultsPage.Row(
-                        "runs, terms",
-                        List.of(one.observations() + ", " + one.coefficients().size())));
-    }
-
-    private List<ResultsPage.Row> variances(MixtureFit fit) {
-        LinearFit one = fit.fit();
-        List<ResultsPage.Row> rows = new ArrayList<>();
-        rows.add(variance("model", one.regression()));
-        rows.add(new ResultsPage.Row(
-                "error",
-                List.of(
-                        Words.figure(one.errorSquares()),
-                        String.valueOf(one.errorDegrees()),
-                        Words.figure(one.residualDeviation() * one.residualDeviation()),
-                        "",
-                        "")));
-        if (one.pure().degreesOfFreedom() > 0) {
-            rows.add(variance("of it lack of fit", one.lackOfFit()));
-            rows.add(new ResultsPage.Row(
-                    "of it repeats (pure error)",
-                    List.of(
-                            Words.figure(one.pure().squares()),
-                            String.valueOf(one.pure().degreesOfFreedom()),
-                            Words.figure(one.pure().squares() / one.pure().degreesOfFreedom()),
-                            "",
-                            "")));
-        }
-        rows.add(new ResultsPage.Row(
-                "total about the mean",
-                List.of(Words.figure(one.totalSquares()), String.valueOf(one.observations() - 1), "", "", "")));
-        return rows;
-    }
-
-    private static ResultsPage.Row variance(String name, LinearFit.Variance one) {
-        return new ResultsPage.Row(
-                name,
-                List.of(
-                        Words.figure(one.squares()),
-                        String.valueOf(one.degreesOfFreedom()),
-                        Words.figure(one.meanSquare()),
-                        Words.figure(one.f()),
-                        Words.probability(one.p())));
-    }
-
-    private List<ResultsPage.Row> runs(MixtureFit fit, TrialSet.Response response) {
-        List<ResultsPage.Row> rows = new ArrayList<>();
-        List<Double> studentised = fit.fit().studentisedResiduals();
-        int row = 0;
-        for (Weighed one : weighed) {
-            Double measured = one.run().measured().get(response.name());
-            if (measured == null) {
-                rows.add(new ResultsPage.Row("run " + one.run().order(), List.of("not measured", "", "", "", "")));
-                continue;
-            }
-            rows.add(new ResultsPage.Row(
-                    "run " + one.run().order() + (one.asWeighed() ? "" : " (as planned)"),
-                    List.of(
-                            Words.figure(measured),
-                            Words.figure(fit.fit().fitted().get(row)),
-                            Words.figure(fit.fit().residuals().get(row)),
-                            Words.figure(studentised.get(row)),
-                            Words.figure(fit.fit().leverages().get(row)))));
-            row++;
-        }
-        return rows;
+        return best.map(BestMixture::point)
+                .orElse(Arrays.copyOf(middle, middle.length + fit.model().processes()));
     }
 }

@@ -40,7 +40,11 @@ final class SaltWork {
             said.add("Five readings at four different doses or more are needed, on both sides of the peak.");
         }
         curve.ifPresent(one -> tell(one, brought, wanted, said, rows));
-        return new CurvePage.Shown(said, rows, curve.map(one -> picture(one, totals(points, brought))));
+        return new CurvePage.Shown(
+                said,
+                List.of("Figure", "Value", "How sure"),
+                rows,
+                curve.map(one -> picture(one, totals(points, brought), wanted)));
     }
 
     private List<SaltPoint> points() {
@@ -81,7 +85,9 @@ final class SaltWork {
         rows.add(new ResultsPage.Row(
                 "advice ends at a total of",
                 List.of(Format.figure(curve.advisedUpTo(), 2) + " %", "80 % of the peak")));
-        rows.add(new ResultsPage.Row("shape", List.of(shape(curve.shape()), "lowest AICc of three")));
+        rows.add(new ResultsPage.Row(
+                "shape",
+                List.of(shape(curve.shape()), "of three shapes the one that fits best for what it costs (AICc)")));
         said.addAll(curve.said());
         wanted.ifPresent(viscosity -> said.add(curve.doseFor(viscosity)
                 .map(dose -> String.format(
@@ -113,7 +119,7 @@ final class SaltWork {
         };
     }
 
-    private static CurvePage.Picture picture(SaltCurve curve, List<SaltPoint> points) {
+    private static CurvePage.Picture picture(SaltCurve curve, List<SaltPoint> points, Optional<Double> wanted) {
         double least = points.stream().mapToDouble(SaltPoint::dose).min().orElse(0);
         double most = Math.max(
                 points.stream().mapToDouble(SaltPoint::dose).max().orElse(1),
@@ -121,7 +127,7 @@ final class SaltWork {
         double high = Math.max(
                 curve.peakViscosity(),
                 points.stream().mapToDouble(SaltPoint::viscosity).max().orElse(1));
-        Axes axes = new Axes(least, most, 0, high);
+        Axes axes = Axes.plain(least, most, 0, 1.05 * high);
         StringBuilder line = new StringBuilder();
         List<ResultsPage.Row> numbers = new ArrayList<>();
         for (int k = 0; k <= 60; k++) {
@@ -132,18 +138,45 @@ final class SaltWork {
             }
         }
         return new CurvePage.Picture(
-                line.toString().strip(),
+                axes,
+                List.of(new CurvePage.Line(line.toString().strip(), "fitted: " + shape(curve.shape()))),
                 points.stream()
                         .map(point -> axes.mark(
                                 point.dose(),
                                 point.viscosity(),
                                 Format.figure(point.dose(), 2) + " %: " + Words.figure(point.viscosity())))
                         .toList(),
-                curve.advisedUpTo() > least ? axes.x(curve.advisedUpTo()) : "",
-                Format.figure(least, 2) + " %",
-                Format.figure(most, 2) + " %",
-                "0",
-                Words.figure(high),
+                flags(curve, axes, wanted),
                 numbers);
+    }
+
+    /** The peak with its interval, where advice ends, and the dose wanted; what lies outside the picture is left out. */
+    private static List<CurvePage.Flag> flags(SaltCurve curve, Axes axes, Optional<Double> wanted) {
+        List<CurvePage.Flag> flags = new ArrayList<>();
+        double half = Double.isFinite(curve.peakHalfWidth()) ? curve.peakHalfWidth() : 0;
+        flag(axes, curve.peakDose(), half, "peak", "peak", flags);
+        flag(axes, curve.advisedUpTo(), 0, "stop", "where advice ends (80 % of the peak)", flags);
+        wanted.flatMap(curve::doseFor)
+                .ifPresent(dose -> flag(
+                        axes,
+                        dose.dose(),
+                        Double.isFinite(dose.halfWidth()) ? dose.halfWidth() : 0,
+                        "dose",
+                        "dose for the wanted viscosity",
+                        flags));
+        return flags;
+    }
+
+    private static void flag(
+            Axes axes, double at, double half, String style, String words, List<CurvePage.Flag> flags) {
+        if (at >= axes.left() && at <= axes.right()) {
+            flags.add(new CurvePage.Flag(
+                    axes.x(at),
+                    axes.x(Math.max(axes.left(), at - half)),
+                    axes.x(Math.min(axes.right(), at + half)),
+                    style,
+                    words + ": " + Format.figure(at, 2) + " %"
+                            + (half > 0 ? " (\u00b1 " + Format.figure(half, 2) + ")" : "")));
+        }
     }
 }

@@ -12,6 +12,7 @@ import stillroom.science.trial.MixtureFit;
 /** A fit over three lines of the maker's choice: the estimate, and beside it how sure it is. */
 final class Ternary {
     private static final int STEPS = 5;
+    private static final int LONGEST = 24;
 
     private final TrialSet set;
     private final List<Weighed> weighed;
@@ -63,25 +64,45 @@ final class Ternary {
         return new ResultsPage.Ternary(
                 corners(plane),
                 held(plane),
-                surface(plane, fit::at),
-                sure ? Optional.of(surface(plane, fit::halfWidth)) : Optional.empty(),
+                surface(plane, 8, fit::at),
+                sure ? Optional.of(surface(plane, 5, fit::halfWidth)) : Optional.empty(),
                 mark(plane, plane.held(), "the mixture found best, or the middle of the region"),
                 runs(plane),
                 numbers(fit, plane));
     }
 
-    private static ResultsPage.Surface surface(TernaryPlane plane, ToDoubleFunction<double[]> height) {
-        Contours contours = new Contours(plane, height);
+    private static ResultsPage.Surface surface(TernaryPlane plane, int bands, ToDoubleFunction<double[]> height) {
+        Contours contours = new Contours(plane, bands, height);
         return new ResultsPage.Surface(contours.cells(), contours.lines(), contours.bands());
     }
 
-    private List<String> corners(TernaryPlane plane) {
-        List<String> corners = new ArrayList<>();
+    private List<ResultsPage.Corner> corners(TernaryPlane plane) {
+        List<ResultsPage.Corner> corners = new ArrayList<>();
         for (int corner = 0; corner < 3; corner++) {
-            corners.add(set.components().get(axes[corner]).name() + " "
-                    + pictures.percent(plane.lower(corner) + plane.free()) + " %");
+            String name = set.components().get(axes[corner]).name();
+            corners.add(new ResultsPage.Corner(
+                    name,
+                    name.length() > LONGEST ? name.substring(0, LONGEST - 1).strip() + "\u2026" : name,
+                    pictures.percent(plane.lower(corner) + plane.free()),
+                    pictures.percent(plane.lower(corner)),
+                    ticks(plane, corner)));
         }
         return corners;
+    }
+
+    /** Quarters of the way from the side opposite to the corner, on the side on which the corner's percent is read. */
+    private List<Axes.Tick> ticks(TernaryPlane plane, int corner) {
+        List<Axes.Tick> ticks = new ArrayList<>();
+        for (int quarter = 1; quarter <= 3; quarter++) {
+            double share = quarter / 4.0;
+            double a = corner == 0 ? share : corner == 1 ? 1 - share : 0;
+            double b = corner == 0 ? 0 : corner == 1 ? share : 1 - share;
+            ticks.add(new Axes.Tick(
+                    TernaryPlane.figure(TernaryPlane.x(a, b)),
+                    TernaryPlane.figure(TernaryPlane.y(a)),
+                    pictures.percent(plane.lower(corner) + share * plane.free())));
+        }
+        return ticks;
     }
 
     /** All that the picture does not vary, in words. */
@@ -123,7 +144,9 @@ final class Ternary {
                     rows.add(new ResultsPage.Row(
                             pictures.percent(point[axes[0]]) + " / " + pictures.percent(point[axes[1]]) + " / "
                                     + pictures.percent(point[axes[2]]),
-                            List.of(Words.figure(fit.at(point)), "\u00b1 " + Words.figure(fit.halfWidth(point)))));
+                            List.of(
+                                    Words.figure(fit.at(point)),
+                                    BestMixture.between(fit.at(point), fit.halfWidth(point)))));
                 }
             }
         }

@@ -48,7 +48,36 @@ class TrialPagesTest {
         assertThat(results.status()).isEqualTo(200);
         assertThat(results.body())
                 .contains("Standard error", "Worth another run here", "lack of fit", "predicted R²")
-                .contains("class=\"contour\"", "Numbers of the picture", "Numbers of the trace of Betaine");
+                .contains("class=\"contour\"", "Numbers of the picture", "Numbers of the trace of Betaine")
+                .contains("The share of the differences between the beakers that the model explains")
+                .contains("as it should (p not under 0.05)")
+                .contains("2751 to 2875", "at least 0.5081 within the 95 % intervals", "Mixtures that may be as good");
+    }
+
+    @Test
+    void theBestMixtureAndTheLeastSureOneCanBeMadeAsFurtherRuns() {
+        TrialSet set = newest(desk.ledger());
+        String page =
+                desk.get("/trials/" + set.key() + "/results?response=Viscosity").body();
+        assertThat(page).contains("Water 49.40 %, Laureth sulfate 33.12 %, Betaine 11.88 %", "Make this mixture");
+        Map<String, String> form =
+                Map.of("mark", TrialBook.mark(set), "at", "best", "response", "Viscosity", "model", "QUADRATIC");
+        assertThat(desk.post("/trials/" + set.key() + "/run", form).status()).isEqualTo(303);
+        TrialSet.Run best = newest(desk.ledger()).runs().get(12);
+        assertThat(best.block()).isEqualTo(2);
+        assertThat(best.fractions().get(1) * set.share()).isCloseTo(33.12, org.assertj.core.data.Offset.offset(0.006));
+        OpenDesk.Answer late = desk.post("/trials/" + set.key() + "/run", form);
+        assertThat(late.status()).isEqualTo(409);
+        assertThat(late.body()).contains(Further.CHANGED);
+        Map<String, String> unsure = Map.of("mark", TrialBook.mark(newest(desk.ledger())), "at", "unsure");
+        assertThat(desk.post("/trials/" + set.key() + "/run", unsure).status()).isEqualTo(303);
+        TrialSet.Run second = newest(desk.ledger()).runs().get(13);
+        assertThat(second.block())
+                .describedAs("joins the day that is still open")
+                .isEqualTo(2);
+        assertThat(desk.post("/trials/" + set.key(), Map.of("m13-0", "2800")).status())
+                .isEqualTo(303);
+        assertThat(desk.get("/trials/" + set.key() + "/results").body()).contains("Day 2 has one measured run");
     }
 
     @Test
@@ -165,7 +194,15 @@ class TrialPagesTest {
         OpenDesk.Answer fit =
                 desk.get("/trials/salt-curve?readings=" + readings + conditions + "&brought=0.5&wanted=3000");
         assertThat(fit.status()).isEqualTo(200);
-        assertThat(fit.body()).contains("peak at a total of", "advice ends", "For 3000", "<polyline");
+        assertThat(fit.body())
+                .contains(
+                        "peak at a total of",
+                        "advice ends",
+                        "For 3000",
+                        "<polyline",
+                        "class=\"tick-text\">2000</text>",
+                        "dose for the wanted viscosity: ")
+                .contains("Viscosity, mPa s");
         assertThat(desk.get("/trials/salt-curve?readings=" + readings).status())
                 .describedAs("without conditions nothing is compared")
                 .isEqualTo(422);
@@ -179,7 +216,7 @@ class TrialPagesTest {
         String readings = "0.1+60%0A1+15%0A10+3.8%0A100+0.95%0A1000+0.24";
         assertThat(desk.get("/trials/flow-curve?geometry=CONE_AND_PLATE&readings=" + readings)
                         .body())
-                .contains("Best by AICc: power law");
+                .contains("Best by AICc: power law", "It thins as it is sheared", "too few readings to compare it");
         OpenDesk.Answer disc = desk.get("/trials/flow-curve?geometry=DISC_SPINDLE&readings=" + readings);
         assertThat(disc.status()).isEqualTo(422);
         assertThat(disc.body()).contains("no defined shear rate");

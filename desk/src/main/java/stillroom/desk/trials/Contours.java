@@ -105,9 +105,7 @@ final class Contours {
 
     /** Upside down, so that what lies below a level is cut as what lies above its opposite. */
     private static List<double[]> turned(List<double[]> shape) {
-        return shape.stream()
-                .map(one -> new double[] {one[0], one[1], -one[2]})
-                .toList();
+        return shape.stream().map(one -> new double[] {one[0], one[1], -one[2]}).toList();
     }
 
     /** The part of a shape that lies on a level or above it. */
@@ -121,18 +119,14 @@ final class Contours {
             }
             if (one[2] >= level != next[2] >= level) {
                 double part = (level - one[2]) / (next[2] - one[2]);
-                kept.add(new double[] {
-                    one[0] + part * (next[0] - one[0]), one[1] + part * (next[1] - one[1]), level
-                });
+                kept.add(new double[] {one[0] + part * (next[0] - one[0]), one[1] + part * (next[1] - one[1]), level});
             }
         }
         return kept;
     }
 
     private static String path(List<double[]> shape) {
-        return shape.stream()
-                .map(one -> TernaryPlane.spot(one[0], one[1]))
-                .collect(Collectors.joining("L", "M", "Z"));
+        return shape.stream().map(one -> TernaryPlane.spot(one[0], one[1])).collect(Collectors.joining("L", "M", "Z"));
     }
 
     private int colour(int band) {
@@ -179,7 +173,8 @@ final class Contours {
         return Optional.of(new ResultsPage.Contour(
                 path.toString(),
                 label.isPresent() ? Words.figure(level) : "",
-                label.map(at -> TernaryPlane.figure(TernaryPlane.x(at[0], at[1]))).orElse("0"),
+                label.map(at -> TernaryPlane.figure(TernaryPlane.x(at[0], at[1])))
+                        .orElse("0"),
                 label.map(at -> TernaryPlane.figure(TernaryPlane.y(at[0]))).orElse("0")));
     }
 

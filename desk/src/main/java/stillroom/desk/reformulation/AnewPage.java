@@ -15,6 +15,8 @@ import stillroom.formulary.formula.Product;
  * @param searching it is not over; the page looks again by itself
  * @param measures of which two make a curve
  * @param constituents each of which may have a band of its own
+ * @param own figures with a band of their own, by field
+ * @param allowed materials that may be dosed otherwise than their cards and the shelf say, by key
  * @param refusals better blends that the evaluation refused
  * @param more blends within the bands that were not looked at
  * @param refused why it cannot be answered, empty where it can
@@ -31,19 +33,30 @@ public record AnewPage(
         List<Choice> aims,
         List<Choice> measures,
         List<Choice> constituents,
+        List<Choice> own,
+        List<Choice> allowed,
+        boolean noHarsher,
         boolean asked,
         boolean searching,
         long nodes,
         String refused,
         List<String> conflict,
-        List<String> reliefs,
+        List<Way> reliefs,
         List<String> refusals,
         boolean more,
         boolean stopped,
         List<Card> cards,
         Curve curve) {
 
-    /** One answer. */
+    /** What would make it possible, and the address that asks for that. */
+    public record Way(String words, String address) {}
+
+    /**
+     * One answer.
+     *
+     * @param behind what the evaluation finds, for which it stands behind the others
+     * @param enoughFor grams of product for which the shelf suffices, empty where that is no question
+     */
     public record Card(
             int number,
             String title,
@@ -53,6 +66,8 @@ public record AnewPage(
             List<Row> changes,
             List<Compared> figures,
             List<String> givesUp,
+            List<String> behind,
+            String enoughFor,
             List<Finding> arisen,
             List<String> prices) {}
 

@@ -11,15 +11,19 @@ import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame.Section;
+import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.reformulation.Answer;
 import stillroom.formulary.reformulation.Measure;
 import stillroom.formulary.reformulation.Result;
+import stillroom.formulary.reformulation.Wish;
 
 /** Builds the page of a formula made anew. */
 final class AnewView {
     private static final double SHOWN = 0.0005;
     private static final int DECIMALS = 2;
+    /** Nobody asks whether a shelf suffices for more than a ton. */
+    private static final double MUCH_GRAMS = 1e6;
 
     private AnewView() {}
 
@@ -44,17 +48,30 @@ final class AnewView {
                 subjected.constituents().entrySet().stream()
                         .map(each -> new Choice(each.getValue(), each.getKey()))
                         .toList(),
+                OwnBands.shown(subjected.figures(), asked.figures(subjected), asked.own()),
+                asked.allowed().keySet().stream()
+                        .map(key -> new Choice(key, subjected.name(key)))
+                        .toList(),
+                asked.bands().noHarsher(),
                 searching.isPresent(),
                 searching.map(one -> !one.isOver()).orElse(false),
                 searching.map(Searching::nodes).orElse(0L),
                 searching.map(Searching::refused).orElse(""),
                 result.map(Result::conflict).orElse(List.of()),
-                result.map(Result::reliefs).orElse(List.of()),
+                result.map(found -> ways(found, asked, subjected)).orElse(List.of()),
                 result.map(Result::refused).orElse(List.of()),
                 result.map(Result::more).orElse(false),
                 searching.map(one -> one.isOver() && one.isStopped()).orElse(false),
                 cards(searching.map(Searching::found).orElse(List.of())),
                 curve(asked, searching));
+    }
+
+    private static List<AnewPage.Way> ways(Result result, Asked asked, Subjected subjected) {
+        Wish was = asked.wish(subjected);
+        return result.reliefs().stream()
+                .map(relief -> new AnewPage.Way(
+                        relief.words(), subjected.path() + "?" + Relieved.query(asked.form(), was, relief.wish())))
+                .toList();
     }
 
     private static AnewPage.Curve curve(Asked asked, Optional<Searching> searching) {
@@ -113,8 +130,14 @@ final class AnewView {
                 rows,
                 answer.figures().stream().map(AnewView::compared).toList(),
                 answer.givesUp(),
+                answer.reproaches().stream().map(Finding::says).toList(),
+                enoughFor(answer),
                 answer.arisen(),
                 answer.prices());
+    }
+
+    private static String enoughFor(Answer answer) {
+        return answer.enoughFor() < MUCH_GRAMS ? Format.figure(answer.enoughFor(), 0) : "";
     }
 
     private static AnewPage.Row row(Answer.Change change, double largest) {
@@ -160,7 +183,7 @@ final class AnewView {
     }
 
     /** The reason that stands on the new version. */
-    static String why(Asked asked, Subjected subjected) {
+    static String why(Asked asked, Subjected subjected, Answer answer) {
         List<String> parts = new ArrayList<>();
         if (!asked.without().isEmpty()) {
             parts.add("without " + subjected.name(asked.without()));
@@ -172,6 +195,7 @@ final class AnewView {
                             : "using up " + subjected.name(asked.useUp()));
         }
         parts.add(asked.aim().words().toLowerCase(Locale.ROOT));
-        return "Made anew from version " + subjected.version().number() + ": " + String.join(", ", parts) + ".";
+        return "Made anew from version " + subjected.version().number() + ": " + String.join(", ", parts) + ". "
+                + title(answer) + ".";
     }
 }

@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,11 +18,15 @@ import stillroom.formulary.reformulation.Wish;
 /**
  * The wish as it stands in the address, so that an answer can be linked to and asked for again.
  *
+ * @param form fields as they stand in the address
  * @param useUp a material key, {@link #EXPIRING}, or empty
+ * @param own widths of single figures by their fields
+ * @param allowed by material key
  * @param curve of which two measures, where one is to be drawn
  */
 record Asked(
         Input input,
+        Map<String, String> form,
         boolean any,
         String without,
         String useUp,
@@ -29,11 +34,14 @@ record Asked(
         Optional<BigDecimal> batch,
         Bands bands,
         OptionalInt atMost,
+        Map<String, Double> own,
+        Map<String, Wish.Allowed> allowed,
         Optional<CurveOf> curve) {
     /** Use up whatever expires soon. */
     static final String EXPIRING = "soon";
 
     static final String CONSTITUENT = "of-";
+    static final String NO_HARSHER = "no-harsher";
     private static final int SOON_DAYS = 90;
     private static final int ANSWERS = 3;
 
@@ -56,6 +64,7 @@ record Asked(
         aim.goal(input);
         return new Asked(
                 input,
+                form,
                 !form.isEmpty(),
                 input.text("without"),
                 input.text("use"),
@@ -63,6 +72,8 @@ record Asked(
                 batch,
                 bands(input, form),
                 atMost.map(OptionalInt::of).orElse(OptionalInt.empty()),
+                OwnBands.widths(input, form.keySet()),
+                OwnBands.allowed(input, form.keySet()),
                 input.has("curve") ? Optional.of(curve(input)) : Optional.empty());
     }
 
@@ -70,14 +81,15 @@ record Asked(
         Bands usual = Bands.USUAL;
         double active = band(input, "active", "Active matter", usual.activeMatter());
         return new Bands(
-                active,
-                band(input, "water", "Water", usual.water()),
-                band(input, "charge", "The charge", Math.max(active, usual.charge())),
-                band(input, "family", "Each shelf", usual.family()),
-                band(input, "hlb", "HLB", usual.hlb()),
-                bound(input, "cost", "The cost", "100000"),
-                bound(input, "natural", "Natural origin", "100"),
-                constituents(input, form));
+                        active,
+                        band(input, "water", "Water", usual.water()),
+                        band(input, "charge", "The charge", Math.max(active, usual.charge())),
+                        band(input, "family", "Each shelf", usual.family()),
+                        band(input, "hlb", "HLB", usual.hlb()),
+                        bound(input, "cost", "The cost", "100000"),
+                        bound(input, "natural", "Natural origin", "100"),
+                        constituents(input, form))
+                .noHarsher(input.has(NO_HARSHER));
     }
 
     /** Empty: left free. */
@@ -115,13 +127,19 @@ record Asked(
     Wish wish(Subjected subjected) {
         return new Wish(
                 aim.goal(input),
-                bands,
+                OwnBands.with(bands, own, figures(subjected)),
                 without.isEmpty() ? Set.of() : Set.of(without),
                 useUp.isEmpty()
                         ? Set.of()
                         : useUp.equals(EXPIRING) ? subjected.expiringBy(soon(subjected)) : Set.of(useUp),
+                allowed,
                 atMost,
                 ANSWERS);
+    }
+
+    /** Names of the figures that a wish may give a width of their own. */
+    List<String> figures(Subjected subjected) {
+        return OwnBands.figures(without.isEmpty() ? "" : subjected.name(without));
     }
 
     static LocalDate soon(Subjected subjected) {

@@ -23,7 +23,17 @@ public final class ReformulationRoutes {
     private ReformulationRoutes() {}
 
     public static void add(RoutesConfig routes, Desk desk) {
-        Searches searches = new Searches();
+        add(routes, desk, ReformulationRoutes::begin);
+    }
+
+    /** How a search is begun. */
+    @FunctionalInterface
+    interface Beginning {
+        Searching of(Subjected subjected, Asked asked);
+    }
+
+    static void add(RoutesConfig routes, Desk desk, Beginning beginning) {
+        Searches searches = new Searches(beginning);
         routes.get(PATH, request -> show(desk, searches, request));
         routes.post(PATH + "/stop", request -> stop(desk, searches, request));
         routes.post(PATH + "/take/{answer}", request -> take(desk, searches, request, Searching::found));
@@ -56,9 +66,11 @@ public final class ReformulationRoutes {
 
     private static Searching search(Searches searches, Subjected subjected, Asked asked, Context request) {
         return searches.at(
-                address(subjected, request),
-                () -> Searching.begin(
-                        subjected.recast(), subjected.shelf(asked), asked.wish(subjected), asked.curve()));
+                address(subjected, request), () -> searches.beginning().of(subjected, asked));
+    }
+
+    private static Searching begin(Subjected subjected, Asked asked) {
+        return Searching.begin(subjected.recast(), subjected.shelf(asked), asked.wish(subjected), asked.curve());
     }
 
     /** The edit is part of it: a changed formula is another question; so is the day. */
@@ -87,14 +99,15 @@ public final class ReformulationRoutes {
         if (number < 1 || number > found.size()) {
             throw new NotFoundResponse("There is no such answer.");
         }
+        Answer taken = found.get(number - 1);
         FormulaVersion from = subjected.version();
         FormulaVersion made = desk.ledger()
                 .products()
                 .newVersion(
                         from.productId(),
                         Optional.of(from.number()),
-                        found.get(number - 1).formula(),
-                        AnewView.why(asked, subjected),
+                        taken.formula(),
+                        AnewView.why(asked, subjected, taken),
                         desk.now());
         request.redirect(
                 "/products/" + from.productId() + "/versions/" + made.number() + "?did=anew", HttpStatus.SEE_OTHER);

@@ -10,6 +10,15 @@ final class Searches {
     private static final int MOST = 8;
 
     private final Map<String, Searching> byAddress = new LinkedHashMap<>();
+    private final ReformulationRoutes.Beginning beginning;
+
+    Searches(ReformulationRoutes.Beginning beginning) {
+        this.beginning = beginning;
+    }
+
+    ReformulationRoutes.Beginning beginning() {
+        return beginning;
+    }
 
     /** The search of this address, begun where there is none. */
     synchronized Searching at(String address, Supplier<Searching> begin) {

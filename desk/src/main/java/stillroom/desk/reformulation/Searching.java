@@ -80,8 +80,9 @@ final class Searching {
         }
     }
 
+    /** One that is over cannot be stopped any more. */
     void stop() {
-        stop = true;
+        stop = !isOver();
     }
 
     boolean isOver() {

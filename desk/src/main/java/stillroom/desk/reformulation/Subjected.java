@@ -3,6 +3,7 @@ package stillroom.desk.reformulation;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,7 @@ import stillroom.formulary.material.Lot;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.quantity.Price;
+import stillroom.formulary.reformulation.FigureNames;
 import stillroom.formulary.reformulation.Recast;
 import stillroom.formulary.reformulation.Shelf;
 import stillroom.ledger.lot.StockedLot;
@@ -110,6 +112,24 @@ record Subjected(Desk desk, Product product, FormulaVersion version, MaterialBoo
                 .forEach(share -> book.substance(share.substance())
                         .ifPresent(known -> byName.put(known.inciName(), share.substance())));
         return byName;
+    }
+
+    /** Names of the figures that this version has and that may have a band of their own. */
+    List<String> figures() {
+        List<String> figures = new ArrayList<>();
+        Subject subject = Subjects.of(version.formula(), product.brief());
+        Judgement.of(desk, subject, book)
+                .figures()
+                .activeMatterPercent()
+                .keySet()
+                .forEach(charge -> figures.add(FigureNames.activeMatter(charge)));
+        version.formula().lines().stream()
+                .flatMap(line -> book.material(line.materialKey()).stream())
+                .map(Material::family)
+                .filter(FigureNames::isShelf)
+                .distinct()
+                .forEach(family -> figures.add(FigureNames.shelf(family)));
+        return figures;
     }
 
     String name(String materialKey) {

@@ -52,7 +52,7 @@ class SearchingTest {
 
     @Test
     void theOldestOfManyIsStopped() {
-        Searches searches = new Searches();
+        Searches searches = new Searches((subjected, asked) -> endless());
         Searching first = searches.at("0", SearchingTest::endless);
         assertThat(searches.at("0", SearchingTest::endless)).isSameAs(first);
         List<Searching> others = new java.util.ArrayList<>();

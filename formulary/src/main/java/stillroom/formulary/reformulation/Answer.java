@@ -1,6 +1,7 @@
 package stillroom.formulary.reformulation;
 
 import java.util.List;
+import java.util.Set;
 import stillroom.formulary.evaluation.Evaluation;
 import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.formula.Formula;
@@ -10,10 +11,11 @@ import stillroom.formulary.formula.Formula;
  *
  * @param objective what was made least
  * @param proven nothing better lies within the bands, but for what was passed over
- * @param passedOver better blends that the evaluation refuses, with the law that they would break
+ * @param passedOver what was left aside for it, as it stands before or is refused: materials used together
  * @param changes one per material that is in either formula, largest change first
  * @param figures what the evaluation says of both
- * @param givesUp what is worse than before, in words
+ * @param givesUp what is worse than before or has moved within its band, in words
+ * @param enoughFor grams of product for which the shelf suffices; infinite where it always does
  * @param arisen findings that the present formula does not have
  * @param disagreements where the search and the evaluation differ; always empty, else one of them is wrong
  * @param prices what the bands cost with the same materials, in words and in what the goal weighs
@@ -29,7 +31,17 @@ public record Answer(
         List<String> givesUp,
         List<Finding> arisen,
         List<String> disagreements,
-        List<String> prices) {
+        List<String> prices,
+        double enoughFor) {
+    /** What the evaluation may say anew and yet is no fault of the law: it does not keep, it crystallises, or its pH is not the one asked for. */
+    private static final Set<String> SERIOUS = Set.of(
+            "preservation.missing",
+            "preservation.gap",
+            "preservation.ph",
+            "ph.band",
+            "solubility.free-acid",
+            "emulsion.hlb");
+
     public Answer {
         passedOver = List.copyOf(passedOver);
         changes = List.copyOf(changes);
@@ -47,19 +59,16 @@ public record Answer(
                 .toList();
     }
 
-    Answer after(List<String> refused) {
-        return new Answer(
-                formula,
-                evaluation,
-                objective,
-                proven,
-                refused,
-                changes,
-                figures,
-                givesUp,
-                arisen,
-                disagreements,
-                prices);
+    /** New findings for which it stands behind answers that do not have them. */
+    public List<Finding> reproaches() {
+        return arisen.stream()
+                .filter(finding -> finding.kind() == Finding.Kind.PROBABLE_FAULT
+                        || finding.kind() == Finding.Kind.LOOK_AT_THIS && SERIOUS.contains(finding.rule()))
+                .toList();
+    }
+
+    boolean isSetBehind() {
+        return !reproaches().isEmpty();
     }
 
     /** How much of a material there was and is [%]. */

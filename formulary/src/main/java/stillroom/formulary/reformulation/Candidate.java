@@ -18,6 +18,7 @@ import stillroom.formulary.material.Substance;
  * @param contents substances of 1 g of it
  * @param costPer100g what 100 g of it cost
  * @param charge net charge that it brings at the present pH, middle of its range [mmol/kg]; empty where no figure is recorded
+ * @param inPlace of which line that goes, for its effect
  */
 record Candidate(
         Material card,
@@ -26,7 +27,8 @@ record Candidate(
         boolean fixed,
         List<Share> contents,
         OptionalDouble costPer100g,
-        OptionalDouble charge) {
+        OptionalDouble charge,
+        Optional<InPlace> inPlace) {
     boolean isNewcomer() {
         return line.isEmpty();
     }

@@ -26,8 +26,8 @@ import stillroom.formulary.quantity.Price;
 
 /**
  * Who may stand in the new formula. Free to move are the shelves on which one material may take another's place by its figures
- * (surfactants, humectants, oils ...); preservatives, acids, thickeners, actives and perfume stay as they are, unless one is to be
- * replaced: then its own shelf is open.
+ * (surfactants, humectants, oils ...); preservatives, acids, thickeners, actives and perfume stay as they are. Where one of these is to
+ * be replaced, one other of its shelf stands in for it, at the dose that does the same; the rest of the shelf stays.
  */
 final class Candidates {
     private static final Set<Family> FREE = EnumSet.of(
@@ -46,15 +46,25 @@ final class Candidates {
     private final Shelf shelf;
     private final Wish wish;
     private final Present present;
-    private final Set<Family> open;
+    private final List<Material> replaced;
+    private final Doses doses;
 
     private Candidates(Recast recast, Present present, Shelf shelf, Wish wish) {
         this.recast = recast;
         this.present = present;
         this.shelf = shelf;
         this.wish = wish;
-        this.open = EnumSet.copyOf(FREE);
-        wish.without().forEach(key -> recast.book().material(key).ifPresent(card -> open.add(card.family())));
+        this.replaced = new TreeSet<>(wish.without())
+                .stream()
+                        .flatMap(key -> recast.book().material(key).stream())
+                        .filter(card -> !FREE.contains(card.family()) && isLine(card))
+                        .toList();
+        this.doses = new Doses(recast, wish.without());
+    }
+
+    /** One may take another's place by its figures. */
+    static boolean isFree(Family family) {
+        return FREE.contains(family);
     }
 
     /** @throws IllegalArgumentException where a line has no card, as nothing can be said of it */
@@ -77,8 +87,9 @@ final class Candidates {
                     .orElseThrow(() -> new IllegalArgumentException("No card is named \"" + line.materialKey()
                             + "\"; nothing can be computed with that line."));
             boolean goes = wish.without().contains(line.materialKey());
-            boolean fixed = !goes && (line.amount() instanceof Amount.ToReading || !open.contains(card.family()));
-            lines.add(candidate(card, Optional.of(line), shares.getOrDefault(line.id(), 0.0), fixed));
+            boolean moves = goes || wish.allowed().containsKey(card.key());
+            boolean fixed = !moves && (line.amount() instanceof Amount.ToReading || !isFree(card.family()));
+            lines.add(candidate(card, Optional.of(line), shares.getOrDefault(line.id(), 0.0), fixed, Optional.empty()));
         }
         return lines;
     }
@@ -92,11 +103,34 @@ final class Candidates {
                         .filter(key -> !there.contains(key) && !wish.without().contains(key))
                         .flatMap(key -> recast.book().material(key).stream())
                         .filter(card -> !card.composition().isEmpty())
-                        .filter(card -> wish.useUp().contains(card.key())
-                                || (open.contains(card.family()) && used.contains(card.family())))
-                        .map(card -> candidate(card, Optional.empty(), 0, false))
+                        .flatMap(card -> newcomer(card, lines, used.contains(card.family())).stream())
                         .filter(this::serves)
                         .toList();
+    }
+
+    private Optional<Candidate> newcomer(Material card, List<Candidate> lines, boolean isUsed) {
+        Optional<InPlace> place = replaced.stream()
+                .filter(gone -> gone.family() == card.family())
+                .findFirst()
+                .flatMap(gone -> doses.of(card, gone, share(gone, lines)));
+        boolean free = isFree(card.family()) && isUsed && (card.family() != Family.WATER || goesWater(lines));
+        return place.isPresent() || free || wish.useUp().contains(card.key())
+                ? Optional.of(candidate(card, Optional.empty(), 0, false, place))
+                : Optional.empty();
+    }
+
+    /** Flower waters and juices stand in for water only where that is to go. */
+    private boolean goesWater(List<Candidate> lines) {
+        return lines.stream()
+                .anyMatch(line ->
+                        line.card().family() == Family.WATER && wish.without().contains(line.key()));
+    }
+
+    private static double share(Material gone, List<Candidate> lines) {
+        return lines.stream()
+                .filter(line -> line.key().equals(gone.key()))
+                .mapToDouble(Candidate::now)
+                .sum();
     }
 
     /** What would be unknown of the new formula although it is known of this one, and is to be kept, bars a newcomer. */
@@ -121,11 +155,19 @@ final class Candidates {
         return wish.goal().asksNatural() || wish.bands().natural().isPresent();
     }
 
-    private Candidate candidate(Material card, Optional<Line> line, double now, boolean fixed) {
+    private Candidate candidate(
+            Material card, Optional<Line> line, double now, boolean fixed, Optional<InPlace> place) {
         OptionalDouble cost =
                 recast.prices().price(card.key()).map(Candidates::per100g).orElse(OptionalDouble.empty());
         return new Candidate(
-                card, line, now, fixed, Contents.of(card.key(), recast.brief(), recast.book()), cost, charge(card));
+                card,
+                line,
+                now,
+                fixed,
+                Contents.of(card.key(), recast.brief(), recast.book()),
+                cost,
+                charge(card),
+                place);
     }
 
     private OptionalDouble charge(Material card) {

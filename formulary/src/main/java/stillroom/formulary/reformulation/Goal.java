@@ -2,21 +2,22 @@ package stillroom.formulary.reformulation;
 
 /**
  * What is to be made best, as weights: the sum of changes (in parts of the whole formula), the cost (in parts of the present
- * cost), natural origin (in parts of the whole), the count of ingredients (in twentieths).
+ * cost), natural origin (in parts of the whole), the count of ingredients (in twentieths), and how far figures leave the
+ * middle of their bands (see {@link Band}).
  */
-public record Goal(double change, double cost, double natural, double count) {
+public record Goal(double change, double cost, double natural, double count, double figures) {
     /** The other figures matter only where two formulas are equal in the first. */
     static final double TIE = 1e-4;
 
-    static final Goal NOTHING = new Goal(0, 0, 0, 0);
+    static final Goal NOTHING = new Goal(0, 0, 0, 0, 0);
 
-    public static final Goal LEAST_CHANGE = new Goal(1, 0, 0, 0.02);
-    public static final Goal LOWEST_COST = new Goal(TIE, 1, 0, 0);
-    public static final Goal MOST_NATURAL = new Goal(TIE, 0, 1, 0);
-    public static final Goal FEWEST = new Goal(TIE, 0, 0, 1);
+    public static final Goal LEAST_CHANGE = new Goal(1, 0, 0, 0.02, 1);
+    public static final Goal LOWEST_COST = new Goal(TIE, 1, 0, 0, TIE);
+    public static final Goal MOST_NATURAL = new Goal(TIE, 0, 1, 0, TIE);
+    public static final Goal FEWEST = new Goal(TIE, 0, 0, 1, TIE);
 
     public Goal {
-        if (!(change >= 0 && cost >= 0 && natural >= 0 && count >= 0)) {
+        if (!(change >= 0 && cost >= 0 && natural >= 0 && count >= 0 && figures >= 0)) {
             throw new IllegalArgumentException("The weight of a goal must be 0 or more.");
         }
     }
@@ -27,15 +28,16 @@ public record Goal(double change, double cost, double natural, double count) {
         if (!(sum > 0)) {
             throw new IllegalArgumentException("At least one weight of the mix must be above 0.");
         }
-        return new Goal(Math.max(TIE, change / sum), cost / sum, natural / sum, count / sum);
+        return new Goal(
+                Math.max(TIE, change / sum), cost / sum, natural / sum, count / sum, Math.max(TIE, change / sum));
     }
 
     Goal with(Measure measure, double weight) {
         return switch (measure) {
-            case CHANGE -> new Goal(weight, cost, natural, count);
-            case COST -> new Goal(change, weight, natural, count);
-            case NATURAL -> new Goal(change, cost, weight, count);
-            case COUNT -> new Goal(change, cost, natural, weight);
+            case CHANGE -> new Goal(weight, cost, natural, count, figures);
+            case COST -> new Goal(change, weight, natural, count, figures);
+            case NATURAL -> new Goal(change, cost, weight, count, figures);
+            case COUNT -> new Goal(change, cost, natural, weight, figures);
         };
     }
 

@@ -40,31 +40,55 @@ final class Judging {
     }
 
     Answer answer(Problem problem, Mix mix, double objective, boolean proven, List<String> prices) {
-        Rewriting rewriting = new Rewriting(problem, mix.fractions());
+        List<Double> sought = mix.fractions().subList(0, problem.candidates().size());
+        Rewriting rewriting = new Rewriting(problem, sought);
         Formula formula = rewriting.formula(recast.formula());
         Evaluation after = evaluate(formula);
         List<Compared> figures = compared(after.figures());
         List<Finding> arisen = after.findings().stream()
-                .filter(finding -> before.findings().stream().noneMatch(old -> same(old, finding)))
+                .filter(finding -> before.findings().stream().noneMatch(old -> isNoWorse(old, finding)))
                 .toList();
+        List<Change> changes = changes(problem, rewriting.fractions());
         return new Answer(
                 formula,
                 after,
                 objective,
                 proven,
-                List.of(),
-                changes(problem, rewriting.fractions()),
+                problem.passed(),
+                changes,
                 figures,
-                givesUp(figures, arisen),
+                new GivingUp(problem, rewriting.fractions()).words(figures, changes, arisen),
                 arisen,
                 disagreements(problem, rewriting.fractions(), after, surface(formula)),
-                prices);
+                prices,
+                enoughFor(problem.shelf(), changes));
     }
 
-    private static boolean same(Finding one, Finding other) {
-        return one.rule().equals(other.rule())
-                && one.kind() == other.kind()
-                && one.says().equals(other.says());
+    private static double enoughFor(Shelf shelf, List<Change> changes) {
+        return changes.stream()
+                .filter(change -> change.after() > 0 && shelf.onHand().containsKey(change.materialKey()))
+                .mapToDouble(change -> 100 * shelf.onHand().get(change.materialKey()) / change.after())
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** The same is said, or the same rule is broken by no more than it was. */
+    private static boolean isNoWorse(Finding old, Finding finding) {
+        boolean same = old.rule().equals(finding.rule()) && old.kind() == finding.kind();
+        return same && (old.says().equals(finding.says()) || isLess(old, finding));
+    }
+
+    private static boolean isLess(Finding old, Finding finding) {
+        boolean alike = finding.kind() == Finding.Kind.BREACH
+                && !finding.compared().isEmpty()
+                && finding.compared().size() == old.compared().size()
+                && finding.lines().equals(old.lines());
+        for (int k = 0; alike && k < finding.compared().size(); k++) {
+            Figure then = old.compared().get(k);
+            Figure now = finding.compared().get(k);
+            alike = then.name().equals(now.name()) && now.value() <= then.value() + SAME;
+        }
+        return alike;
     }
 
     private static List<Change> changes(Problem problem, List<Double> fractions) {
@@ -108,25 +132,6 @@ final class Judging {
         figures.ph().match(known -> named.put("pH expected", known), because -> null);
         figures.others().forEach(figure -> named.put(figure.name(), figure));
         return named;
-    }
-
-    private static List<String> givesUp(List<Compared> figures, List<Finding> arisen) {
-        List<String> words = new ArrayList<>();
-        for (Compared figure : figures) {
-            double by = figure.after() - figure.before();
-            boolean worse = figure.name().startsWith("Cost")
-                    ? by > 0.005
-                    : figure.name().equals("Natural origin") && by < -0.05;
-            if (worse) {
-                words.add(String.format(
-                        Locale.ROOT, "%s goes from %.2f to %.2f.", figure.name(), figure.before(), figure.after()));
-            }
-        }
-        arisen.stream()
-                .filter(finding -> finding.kind().isWarning())
-                .map(Finding::says)
-                .forEach(words::add);
-        return words;
     }
 
     private Surface surface(Formula formula) {

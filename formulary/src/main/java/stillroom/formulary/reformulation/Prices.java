@@ -34,14 +34,22 @@ final class Prices {
     private final Wish wish;
     private final Blend same;
 
-    private Prices(Problem problem, Wish wish, Mix mix) {
+    private Prices(Problem problem, Mix mix) {
         this.problem = problem;
-        this.wish = wish;
-        this.same = sameMaterials(problem.blend(), mix);
+        this.wish = problem.wish();
+        this.same = sameMaterials(problem, mix);
     }
 
-    static List<String> of(Problem problem, Wish wish, Mix mix) {
-        Prices prices = new Prices(problem, wish, mix);
+    /** Where only the count matters, the price is what one ingredient fewer asks for. */
+    static List<String> of(Problem problem, Mix mix, Patience patience) {
+        Goal goal = problem.wish().goal();
+        if (goal.weighs(Measure.COUNT)
+                && !goal.weighs(Measure.COST)
+                && !goal.weighs(Measure.NATURAL)
+                && !goal.weighs(Measure.CHANGE)) {
+            return problem.passed().isEmpty() ? OneFewer.of(problem, mix, patience) : List.of();
+        }
+        Prices prices = new Prices(problem, mix);
         Optional<Mix> here = BlendSolver.solve(prices.same, Patience.ENDLESS).mix();
         List<String> words = new ArrayList<>();
         for (int i = 0; i < problem.requirements().size() && here.isPresent(); i++) {
@@ -52,15 +60,17 @@ final class Prices {
         return words;
     }
 
-    private static Blend sameMaterials(Blend blend, Mix mix) {
+    private static Blend sameMaterials(Problem problem, Mix mix) {
+        Blend blend = problem.drawn();
         List<Ingredient> ingredients = new ArrayList<>();
-        for (int j = 0; j < blend.size(); j++) {
+        for (int j = 0; j < problem.candidates().size(); j++) {
             Ingredient one = blend.ingredients().get(j);
             ingredients.add(
                     mix.fractions().get(j) > 0
                             ? new Ingredient(one.name(), one.leastIfUsed(), one.most(), true, one.cost())
                             : new Ingredient(one.name(), 0, 0, false, one.cost()));
         }
+        ingredients.addAll(blend.ingredients().subList(problem.candidates().size(), blend.size()));
         return blend.withIngredients(ingredients).withUseLimits(List.of());
     }
 
@@ -80,7 +90,7 @@ final class Prices {
 
     private Optional<Mix> moved(int i, Requirement requirement) {
         List<Limit> limits = new ArrayList<>(same.limits());
-        limits.set(i, new Limit(requirement.name(), requirement.values(), requirement.min(), requirement.max()));
+        limits.set(i, Problem.limit(requirement, same.beside()));
         return BlendSolver.solve(same.withLimits(limits), Patience.ENDLESS).mix();
     }
 
@@ -96,7 +106,7 @@ final class Prices {
         String unit = requirement.unit().isEmpty() ? "" : " " + requirement.unit();
         String of = requirement.unit().isEmpty() ? " more in " : " more of ";
         return "Each " + BigDecimal.valueOf(step).stripTrailingZeros().toPlainString() + unit + of
-                + WordsOfConflict.lower(requirement.name()) + " ";
+                + Wording.lower(requirement.name()) + " ";
     }
 
     private String effects(List<Double> here, List<Double> there, double times) {
@@ -118,8 +128,7 @@ final class Prices {
                     "takes %s %% of natural origin",
                     effects);
         }
-        // The count moves in whole ingredients; what a band costs with the same ones is change.
-        if (goal.weighs(Measure.CHANGE) || !goal.weighs(Measure.COST) && !goal.weighs(Measure.NATURAL)) {
+        if (goal.weighs(Measure.CHANGE)) {
             effect(
                     (change(there) - change(here)) * times,
                     SMALLEST_PERCENT,

@@ -1,11 +1,14 @@
 package stillroom.formulary.reformulation;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import stillroom.science.blend.Blend;
 import stillroom.science.blend.BlendAnswer;
 import stillroom.science.blend.BlendSolver;
 import stillroom.science.blend.Mix;
@@ -15,7 +18,7 @@ import stillroom.science.blend.WhyNot;
 /** Makes a formula anew: several different answers within the bands, best first, each judged as on the formula page. */
 public final class Reformulation {
     /** Answers that the evaluation refuses are passed over; so many in all are looked at. */
-    private static final int MOST_LOOKED_AT = 12;
+    private static final int MOST_LOOKED_AT = 24;
 
     private final Recast recast;
     private final Shelf shelf;
@@ -39,11 +42,12 @@ public final class Reformulation {
         Problem problem = Problem.of(recast, shelf, wish);
         refuseUnknown(problem, wish);
         List<Answer> answers = new ArrayList<>();
+        List<Answer> behind = new ArrayList<>();
         List<String> refused = new ArrayList<>();
         boolean stopped = false;
         boolean more = true;
         for (int look = 0; more && look < MOST_LOOKED_AT && answers.size() < wish.answers(); look++) {
-            BlendAnswer solved = BlendSolver.solve(problem.blend(), patience);
+            BlendAnswer solved = BlendSolver.solve(problem.drawn(), patience);
             if (solved.mix().isEmpty()) {
                 if (look == 0 && solved instanceof BlendAnswer.Infeasible) {
                     return impossible(problem);
@@ -55,18 +59,31 @@ public final class Reformulation {
             Mix mix = solved.mix().get();
             boolean proven = solved instanceof BlendAnswer.Optimal;
             stopped |= !proven;
-            Answer answer = judging.answer(problem, mix, objective(solved), proven, Prices.of(problem, wish, mix));
-            Set<Integer> together = together(problem, mix);
-            if (answer.breaches().isEmpty()) {
-                answers.add(answer.after(refused));
-                found.accept(answers.get(answers.size() - 1));
+            Answer answer = judging.answer(problem, mix, objective(solved), proven, Prices.of(problem, mix, patience));
+            Set<Integer> aside = used(problem, mix, true);
+            if (!answer.breaches().isEmpty()) {
+                refused.add(refusal(problem, aside.isEmpty() ? used(problem, mix, false) : aside, answer));
+            } else if (answer.isSetBehind()) {
+                behind.add(answer);
             } else {
-                refused.add(refusal(problem, together, answer));
+                answers.add(answer);
+                found.accept(answer);
+                aside = largest(problem, mix);
             }
-            more = !together.isEmpty();
-            problem = problem.not(together);
+            aside = aside.isEmpty() ? used(problem, mix, false) : aside;
+            more = !aside.isEmpty();
+            problem = problem.not(aside);
         }
+        fill(answers, behind, wish.answers(), found);
         return new Result(answers, List.of(), List.of(), refused, more, stopped);
+    }
+
+    /** What the evaluation likes less comes after all else, and only where places are left. */
+    private static void fill(List<Answer> answers, List<Answer> behind, int wanted, Consumer<Answer> found) {
+        for (int k = 0; k < behind.size() && answers.size() < wanted; k++) {
+            answers.add(behind.get(k));
+            found.accept(behind.get(k));
+        }
     }
 
     private static String refusal(Problem problem, Set<Integer> together, Answer answer) {
@@ -82,10 +99,18 @@ public final class Reformulation {
         return solved.match(BlendAnswer.Optimal::objective, BlendAnswer.Stopped::objective, none -> Double.NaN);
     }
 
-    /** The newcomers of an answer, or all that may move where it has none: not all of them together a second time. */
-    private static Set<Integer> together(Problem problem, Mix mix) {
-        Set<Integer> newcomers = used(problem, mix, true);
-        return newcomers.isEmpty() ? used(problem, mix, false) : newcomers;
+    /**
+     * The newcomer of which there is most: without it the next answer is really another one. What is to be used up is not left
+     * aside; without a newcomer it is all that may move, which is not used together a second time.
+     */
+    private static Set<Integer> largest(Problem problem, Mix mix) {
+        return used(problem, mix, true).stream()
+                .filter(j -> !problem.wish()
+                        .useUp()
+                        .contains(problem.candidates().get(j).key()))
+                .max(Comparator.comparingDouble(j -> mix.fractions().get(j)))
+                .map(Set::of)
+                .orElse(Set.of());
     }
 
     private static Set<Integer> used(Problem problem, Mix mix, boolean newcomersOnly) {
@@ -98,9 +123,31 @@ public final class Reformulation {
     }
 
     private Result impossible(Problem problem) {
-        var why = WhyNot.explain(problem.blend(), patience);
         WordsOfConflict words = new WordsOfConflict(problem);
-        return new Result(List.of(), words.conflict(why), words.reliefs(why), List.of(), false, !why.smallest());
+        var why = WhyNot.explain(problem.blend(), patience, words::isTheMakers);
+        List<Relief> reliefs = new ArrayList<>(words.reliefs(why));
+        reliefs.addAll(new MeanReliefs(problem, patience).of(why));
+        if (reliefs.isEmpty() && problem.wish().atMost().isPresent()) {
+            reliefs.addAll(withMoreIngredients(problem.wish()));
+        }
+        return new Result(List.of(), words.conflict(why), reliefs, List.of(), false, !why.smallest());
+    }
+
+    /** Where more than one thing is in the way and the count is among them: what else must give way, and the fewest that then do. */
+    private List<Relief> withMoreIngredients(Wish wish) {
+        Problem uncounted = Problem.of(recast, shelf, wish.atMost(OptionalInt.empty()));
+        WordsOfConflict words = new WordsOfConflict(uncounted);
+        List<Relief> reliefs = new ArrayList<>();
+        for (Relief relief : words.reliefs(WhyNot.explain(uncounted.blend(), patience, words::isTheMakers))) {
+            Blend counted = Problem.of(recast, shelf, relief.wish().with(Goal.FEWEST, 1))
+                    .blend();
+            BlendSolver.solve(counted, patience).mix().ifPresent(mix -> {
+                String both = relief.words().substring(0, relief.words().length() - 1) + ", and " + mix.used()
+                        + " ingredients.";
+                reliefs.add(new Relief(both, relief.wish().atMost(OptionalInt.of(mix.used()))));
+            });
+        }
+        return reliefs;
     }
 
     private static void refuseUnknown(Problem problem, Wish wish) {

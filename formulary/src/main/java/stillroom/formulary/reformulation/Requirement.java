@@ -11,9 +11,17 @@ import java.util.Optional;
  * @param values of a formula that is all of one candidate, in their order
  * @param min, max negative and positive infinity where there is none
  * @param mean what stands behind a sum that keeps a mean
+ * @param band where it is the maker's to move
  */
 record Requirement(
-        String name, String unit, List<Double> values, double min, double max, Kind kind, Optional<Mean> mean) {
+        String name,
+        String unit,
+        List<Double> values,
+        double min,
+        double max,
+        Kind kind,
+        Optional<Mean> mean,
+        Optional<Band> band) {
     /** What a band is about, which decides its words. */
     enum Kind {
         FIGURE,
@@ -45,7 +53,7 @@ record Requirement(
     }
 
     Requirement(String name, String unit, List<Double> values, double min, double max, Kind kind) {
-        this(name, unit, values, min, max, kind, Optional.empty());
+        this(name, unit, values, min, max, kind, Optional.empty(), Optional.empty());
     }
 
     static Requirement of(String name, Mean mean) {
@@ -54,7 +62,16 @@ record Requirement(
             double above = mean.sums().get(j) - mean.bound() * mean.masses().get(j);
             values.add((mean.isLeast() ? above : -above) + 0.0);
         }
-        return new Requirement(name, "", values, 0, Double.POSITIVE_INFINITY, Kind.MEAN, Optional.of(mean));
+        return new Requirement(
+                name, "", values, 0, Double.POSITIVE_INFINITY, Kind.MEAN, Optional.of(mean), Optional.empty());
+    }
+
+    Requirement with(Optional<Band> its) {
+        return new Requirement(name, unit, values, min, max, kind, mean, its);
+    }
+
+    Requirement with(Band its) {
+        return with(Optional.of(its));
     }
 
     /** What it comes to, a mean as the mean. */
@@ -66,11 +83,12 @@ record Requirement(
     Requirement shifted(boolean low, double by) {
         if (mean.isPresent()) {
             Mean old = mean.get();
-            return of(name, new Mean(old.masses(), old.sums(), old.bound() + by, old.isLeast()));
+            return of(name, new Mean(old.masses(), old.sums(), old.bound() + by, old.isLeast()))
+                    .with(band);
         }
         double least = low ? min + by : Math.min(min, max + by);
         double most = low ? Math.max(max, min + by) : max + by;
-        return new Requirement(name, unit, values, least, most, kind, mean);
+        return new Requirement(name, unit, values, least, most, kind, mean, band);
     }
 
     private static double sum(List<Double> values, List<Double> fractions) {

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param answers best first; none where it is impossible or time was too short
  * @param conflict requirements that cannot all be kept, in words; empty where answers exist
- * @param reliefs what would make it possible, in words
+ * @param reliefs least relaxations that would make it possible
  * @param refused blends that the evaluation refused, with the law that they would break
  * @param more blends that were not looked at remain within the bands
  * @param stopped time was over before the last answer was proven
@@ -15,7 +15,7 @@ import java.util.List;
 public record Result(
         List<Answer> answers,
         List<String> conflict,
-        List<String> reliefs,
+        List<Relief> reliefs,
         List<String> refused,
         boolean more,
         boolean stopped) {

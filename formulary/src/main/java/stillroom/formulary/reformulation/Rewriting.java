@@ -11,6 +11,7 @@ import stillroom.formulary.formula.Line;
 import stillroom.formulary.formula.Phase;
 import stillroom.formulary.material.Family;
 import stillroom.formulary.quantity.Percent;
+import stillroom.formulary.quantity.PercentRange;
 
 /**
  * Writes fractions back into the formula: lines keep their place, those at 0 go, a newcomer stands in the phase of its shelf. Percentages
@@ -79,13 +80,38 @@ final class Rewriting {
                 if (one.isNewcomer()
                         && percents.get(j).signum() > 0
                         && home(one, before).equals(phase.id())) {
-                    lines.add(new Line(
-                            "new-" + one.key(), one.key(), new Amount.Fixed(new Percent(percents.get(j))), ""));
+                    lines.add(new Line("new-" + one.key(), one.key(), amount(one, percents.get(j), before), ""));
                 }
             }
             phases.add(new Phase(phase.id(), phase.name(), lines, phase.steps()));
         }
         return new Formula(phases);
+    }
+
+    /** In place of a line that is q.s. to a reading it is so too, with a range as wide for its dose. */
+    private static Amount amount(Candidate newcomer, BigDecimal percent, Formula before) {
+        return before.lines().stream()
+                .filter(line ->
+                        newcomer.inPlace().map(place -> place.isFor(line)).orElse(false))
+                .map(Line::amount)
+                .filter(Amount.ToReading.class::isInstance)
+                .map(Amount.ToReading.class::cast)
+                .findFirst()
+                .<Amount>map(old -> like(old, percent))
+                .orElseGet(() -> new Amount.Fixed(new Percent(percent)));
+    }
+
+    private static Amount like(Amount.ToReading old, BigDecimal percent) {
+        BigDecimal was = old.expected().value();
+        Percent low = scaled(old.range().low(), percent, was, RoundingMode.DOWN);
+        Percent high = scaled(old.range().high(), percent, was, RoundingMode.UP);
+        return new Amount.ToReading(old.reading(), new Percent(percent), new PercentRange(low, high));
+    }
+
+    private static Percent scaled(Percent end, BigDecimal percent, BigDecimal was, RoundingMode outwards) {
+        return was.signum() == 0
+                ? new Percent(percent)
+                : new Percent(end.value().multiply(percent).divide(was, DECIMALS, outwards));
     }
 
     private Optional<Line> kept(Line line) {
@@ -106,7 +132,7 @@ final class Rewriting {
                 : line;
     }
 
-    /** The phase of the largest line of the same shelf; else the first. */
+    /** The phase of the line that it stands in for, or of the largest line of the same shelf; else the first. */
     private String home(Candidate newcomer, Formula before) {
         Family family = newcomer.card().family();
         String home = before.phases().get(0).id();
@@ -114,6 +140,12 @@ final class Rewriting {
         for (Phase phase : before.phases()) {
             for (Candidate one : problem.candidates()) {
                 boolean here = one.line().map(phase.lines()::contains).orElse(false);
+                if (here
+                        && newcomer.inPlace()
+                                .map(place -> place.isFor(one.line().orElseThrow()))
+                                .orElse(false)) {
+                    return phase.id();
+                }
                 if (here && one.card().family() == family && one.now() > largest) {
                     largest = one.now();
                     home = phase.id();

@@ -192,6 +192,7 @@ class ReformulationTest {
         assertThat(result.answers()).isEmpty();
         assertThat(result.conflict()).anyMatch(words -> words.startsWith("Anionic active matter at least"));
         assertThat(result.reliefs())
+                .extracting(Relief::words)
                 .anyMatch(words ->
                         words.startsWith("Allow together") && words.contains("anionic active matter at least 0 %"));
     }

@@ -1,0 +1,78 @@
+package stillroom.desk.reformulation;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Collectors;
+import stillroom.formulary.reformulation.Wish;
+
+/** A wish that gives way, as the address of the page that asks it. */
+final class Relieved {
+    private static final int DECIMALS = 4;
+    private static final double PERCENT = 100;
+
+    private final Map<String, String> fields;
+
+    private Relieved(Map<String, String> fields) {
+        this.fields = new LinkedHashMap<>(fields);
+    }
+
+    /** @param asked fields of the wish that could not be kept */
+    static String query(Map<String, String> asked, Wish was, Wish is) {
+        Relieved relieved = new Relieved(asked);
+        relieved.bands(was, is);
+        is.atMost().ifPresent(most -> relieved.set("most", String.valueOf(most)));
+        is.allowed().forEach((key, allowed) -> {
+            if (!allowed.equals(was.allowed().get(key))) {
+                relieved.set(OwnBands.LEAST + key, figure(PERCENT * allowed.low()));
+                relieved.set(OwnBands.MOST + key, figure(PERCENT * allowed.high()));
+            }
+        });
+        if (!is.without().equals(was.without())) {
+            relieved.set("without", "");
+        }
+        return relieved.query();
+    }
+
+    private void bands(Wish was, Wish is) {
+        is.bands().own().forEach((name, width) -> {
+            if (!width.equals(was.bands().own().get(name))) {
+                set(OwnBands.field(name), figure(width));
+            }
+        });
+        is.bands().constituents().forEach((key, width) -> {
+            if (!width.equals(was.bands().constituents().get(key))) {
+                set(Asked.CONSTITUENT + key, figure(width));
+            }
+        });
+        is.bands().cost().ifPresent(cost -> set("cost", figure(cost)));
+        is.bands().natural().ifPresent(natural -> set("natural", figure(natural)));
+        if (was.bands().noHarsher() && !is.bands().noHarsher()) {
+            fields.remove(Asked.NO_HARSHER);
+        }
+    }
+
+    private void set(String field, String value) {
+        fields.put(field, value);
+    }
+
+    private static String figure(double value) {
+        return BigDecimal.valueOf(value)
+                .setScale(DECIMALS, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    private String query() {
+        return fields.entrySet().stream()
+                .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
+                .collect(Collectors.joining("&"));
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+}

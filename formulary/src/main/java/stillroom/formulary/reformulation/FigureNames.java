@@ -1,0 +1,47 @@
+package stillroom.formulary.reformulation;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import stillroom.formulary.material.ChargeClass;
+import stillroom.formulary.material.Family;
+
+/** What the figures are called that may have a band of their own. */
+public final class FigureNames {
+    private FigureNames() {}
+
+    public static String activeMatter(ChargeClass charge) {
+        return Wording.capital(charge.name()) + " active matter";
+    }
+
+    /** As supplied. */
+    public static String shelf(Family family) {
+        return Wording.capital(family.name()) + " shelf";
+    }
+
+    /** Of whatever stands in for a material that goes. */
+    public static String dose(String materialName) {
+        return "Dose in place of " + materialName;
+    }
+
+    /** Kept by a band of its own where a formula has it: of surfactants, water and dosed lines there is one each. */
+    public static boolean isShelf(Family family) {
+        return Candidates.isFree(family) && family != Family.WATER && family != Family.SURFACTANT;
+    }
+
+    /** All but doses. */
+    public static List<String> all() {
+        List<String> names = new ArrayList<>(List.of(
+                Requirements.WATER,
+                Requirements.ANIONIC_CHARGE,
+                Requirements.CATIONIC_CHARGE,
+                Requirements.HLB,
+                Requirements.REQUIRED_HLB));
+        Arrays.stream(ChargeClass.values()).map(FigureNames::activeMatter).forEach(names::add);
+        Arrays.stream(Family.values())
+                .filter(FigureNames::isShelf)
+                .map(FigureNames::shelf)
+                .forEach(names::add);
+        return names;
+    }
+}

@@ -35,7 +35,7 @@ final class Confirmed {
                         + " g, and nothing in the sheet says whether that is all of it."));
     }
 
-    private static boolean isRound(BigDecimal sum) {
+    static boolean isRound(BigDecimal sum) {
         BigDecimal plain = sum.stripTrailingZeros();
         boolean five =
                 plain.unscaledValue().mod(java.math.BigInteger.valueOf(5)).signum() == 0;

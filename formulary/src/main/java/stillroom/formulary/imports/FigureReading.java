@@ -57,6 +57,9 @@ final class FigureReading {
                 : Figure.exact(clean);
     }
 
+    /** A numbered step of the work is no amount. */
+    private static final Pattern STEP = Pattern.compile("\\d{1,2}[.)]\\s+\\p{L}{2,}.{6,}");
+
     /** As in data sheets: ">= 10 - < 20". */
     private static final Pattern BOUNDS =
             Pattern.compile("[>≥]=?\\s*" + Numeral.FORM + "\\s*%?\\s*-\\s*[<≤]=?\\s*" + Numeral.FORM + "\\s*%?");
@@ -78,7 +81,7 @@ final class FigureReading {
             return Figure.of(Figure.Kind.TO_WHOLE).with(Flag.doubt("\"" + cell.text() + "\" is taken as q.s. to 100."));
         }
         Matcher remark = REMARK.matcher(text);
-        if (!remark.matches()) {
+        if (!remark.matches() || STEP.matcher(text).matches() || Talk.is(text)) {
             return strict;
         }
         Figure figure = plain(
@@ -94,6 +97,9 @@ final class FigureReading {
     static Figure text(String typed, Optional<Mark> mark) {
         String text =
                 typed.replace('−', '-').replace('–', '-').replace('—', '-').strip();
+        if (STEP.matcher(text).matches() || text.length() > 20 && Talk.is(text)) {
+            return Figure.of(Figure.Kind.UNREADABLE);
+        }
         if (BOUNDS.matcher(text).matches()) {
             text = text.replaceAll("[<>≤≥]=?\\s*", "");
         }

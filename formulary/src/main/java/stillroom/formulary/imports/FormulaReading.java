@@ -55,6 +55,7 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
                         segment,
                         variant.main())
                 .ifPresent(flags::add);
+        flags.addAll(new ColumnDoubts(table, segment, variant.main(), terms).judge());
         flags.addAll(new Leftovers(table, segment, variant.main(), terms).judge());
         flags.addAll(Sums.judge(segment, variant.main(), unit.unit(), made.amounts()));
         return Optional.of(new ReadFormula(
@@ -115,7 +116,8 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
         String phase = table.phase();
         boolean counted = isCounted(lines);
         LineDoubts doubts = new LineDoubts(table, segment, variant.main(), terms);
-        PhaseDoubts phases = new PhaseDoubts(table);
+        Leftovers leftovers = new Leftovers(table, segment, variant.main(), terms);
+        PhaseDoubts phases = new PhaseDoubts(table, segment);
         for (Row row : segment) {
             phase = counted && row.kind() == RowKind.LINE ? row.phase().substring(0, 1) : phase(row, phase);
             phases.pass(row);
@@ -130,7 +132,11 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
             flags.addAll(made.flags().get(i));
             flags.addAll(NameDoubts.of(row, phase, seen));
             flags.addAll(doubts.of(row));
-            phases.doubt(row).ifPresent(flags::add);
+            if (doubts.mayHeadPhase(row)) {
+                phases.passPerhapsPhase(row);
+            }
+            leftovers.below(row).ifPresent(flags::add);
+            phases.doubt(row, phase).ifPresent(flags::add);
             read.add(
                     line(row, variant, RowWords.phaseName(phase), made.amounts().get(i), flags));
         }

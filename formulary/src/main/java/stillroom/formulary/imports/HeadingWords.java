@@ -87,7 +87,8 @@ final class HeadingWords {
     /** The column that a heading announces, if it announces one. */
     static Optional<Column> read(int place, String heading) {
         String folded = Folding.of(heading).replaceAll("[:*]+$", "").strip();
-        if (folded.isEmpty() || folded.length() > LONGEST) {
+        boolean code = heading.matches("\\p{Lu}{1,4}[-./ ]?\\d{2,}.*");
+        if (folded.isEmpty() || folded.length() > LONGEST || code) {
             return Optional.empty();
         }
         if (SHARE_OF_PHASE.matcher(folded).matches()) {

@@ -13,6 +13,7 @@ record Heads(Grid grid, Terms terms) {
         int row = 0;
         while (row < grid.height()) {
             List<Head> here = at(row);
+            here = here.isEmpty() && heads.isEmpty() ? new UnknownHeadings(grid, terms).at(row) : here;
             heads.addAll(here);
             row += here.isEmpty() ? 1 : here.get(0).height();
         }
@@ -36,7 +37,7 @@ record Heads(Grid grid, Terms terms) {
     }
 
     /** The cells of a row as headings; those that say nothing known are kept with the meaning "left out". */
-    private List<Column> read(int row, boolean withNext) {
+    List<Column> read(int row, boolean withNext) {
         List<Column> columns = new ArrayList<>();
         for (int place = 0; place < grid.width(); place++) {
             String upper = grid.cell(row, place).text();

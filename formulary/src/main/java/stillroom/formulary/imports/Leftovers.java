@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 record Leftovers(Table table, List<Row> segment, int main, Terms terms) {
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final BigDecimal NEAR = new BigDecimal("0.05");
-    private static final double ALIKE = 0.02;
+    private static final BigDecimal ONE_PART = new BigDecimal("0.0005");
     private static final int LONGEST_NAME = 40;
 
     List<Flag> judge() {
@@ -22,20 +22,23 @@ record Leftovers(Table table, List<Row> segment, int main, Terms terms) {
             if (i < last && isFigureLost(i)) {
                 flags.add(Flag.doubt("Row " + (row.place() + 1) + " (\"" + row.text()
                         + "\") holds a figure among the amounts that was left out."));
-            } else if (isNameLost(i)) {
-                flags.add(Flag.doubt("Row " + (row.place() + 1) + " (\"" + row.text()
-                        + "\") was left out; it may be an ingredient without an amount."));
             }
         }
-        rivals(flags);
         totalsByValue(flags);
-        unheaded(flags);
-        inFront(flags);
-        codes(flags);
+        aboveFirst(flags);
         if (lines().size() == 1) {
             flags.add(Flag.doubt("There is one line only; this is perhaps no formula."));
         }
         return flags;
+    }
+
+    /** What was left out right below a line and may be an ingredient. */
+    Optional<Flag> below(Row line) {
+        int i = segment.indexOf(line) + 1;
+        return i < segment.size() && isNameLost(i)
+                ? Optional.of(Flag.doubt("Row " + (segment.get(i).place() + 1) + " below (\""
+                        + segment.get(i).text() + "\") was left out; it may be an ingredient without an amount."))
+                : Optional.empty();
     }
 
     private int firstLine() {
@@ -77,7 +80,7 @@ record Leftovers(Table table, List<Row> segment, int main, Terms terms) {
     /** A short text right below a line, before any total. */
     private boolean isNameLost(int i) {
         Row row = segment.get(i);
-        String name = row.names().isEmpty() ? "" : row.names().get(0);
+        String name = row.names().isEmpty() ? row.text() : row.names().get(0);
         return row.kind() == RowKind.NOTE
                 && segment.get(i - 1).kind() == RowKind.LINE
                 && segment.subList(0, i).stream().noneMatch(before -> before.kind() == RowKind.TOTAL)
@@ -90,50 +93,22 @@ record Leftovers(Table table, List<Row> segment, int main, Terms terms) {
                 && terms.guidance().rows().get(row.place()) == null;
     }
 
-    /** A column of unknown meaning whose figures make 100 as well and are not those that were taken. */
-    private void rivals(List<Flag> flags) {
-        for (Column column : table.columns(Meaning.LEFT_OUT)) {
-            boolean decided = terms.guidance().columns().containsKey(column.place());
-            if (column.guessed() && !decided && isNear(sum(column), HUNDRED) && !isAlike(column)) {
-                flags.add(Flag.doubt("The column \"" + column.heading()
-                        + "\" was left out, though its figures add up to 100 as well."));
-            }
+    /** A remark right above the first line of a formula that shows no phases may be the name of the first. */
+    private void aboveFirst(List<Flag> flags) {
+        int first = firstLine();
+        boolean phases = segment.stream()
+                .anyMatch(row -> row.kind() == RowKind.PHASE
+                        || row.kind() == RowKind.LINE && !row.phase().isEmpty());
+        if (first < 1 || first >= segment.size() || phases || !table.phase().isEmpty()) {
+            return;
         }
-    }
-
-    /** Words in front of the names, or numbers that group the lines, of which nothing was made: perhaps phases. */
-    private void inFront(List<Flag> flags) {
-        int nameAt = table.names().stream().mapToInt(Column::place).min().orElse(0);
-        for (Column column : table.columns()) {
-            boolean unread = column.meaning() == Meaning.LEFT_OUT
-                    || column.meaning() == Meaning.NOTE
-                    || column.meaning() == Meaning.AMOUNT;
-            long words = lines().stream()
-                    .filter(row -> table.grid()
-                                    .cell(row.place(), column.place())
-                                    .text()
-                                    .matches(".*\\p{L}.*")
-                            && beside(row, column).isEmpty())
-                    .count();
-            boolean groups = column.meaning() == Meaning.LEFT_OUT
-                    && Content.counts(table.grid(), column.place(), table.first(), table.last());
-            if (unread
-                    && (column.place() < nameAt && words > 0 || groups)
-                    && table.column(Meaning.PHASE).isEmpty()
-                    && !terms.guidance().columns().containsKey(column.place())) {
-                flags.add(Flag.doubt(
-                        "The column \"" + Grid.letters(column.place()) + "\" was left out; it may hold the phases."));
-            }
-        }
-    }
-
-    /** Names without words are perhaps the numbers of articles. */
-    private void codes(List<Flag> flags) {
-        long codes = lines().stream()
-                .filter(row -> row.names().stream().noneMatch(name -> name.matches(".*\\p{L}{3}.*")))
-                .count();
-        if (codes * 2 > lines().size()) {
-            flags.add(Flag.doubt("What is taken for names looks like numbers of articles."));
+        Row above = segment.get(first - 1);
+        boolean unread = above.kind() == RowKind.NOTE
+                && !RowWords.isFact(above.text())
+                && (RowWords.isLettered(above.text()) || !Talk.is(above.text()));
+        if (unread && terms.guidance().rows().get(above.place()) == null) {
+            flags.add(Flag.doubt(
+                    "\"" + above.text() + "\" above the first line was left out; it may be the name of a phase."));
         }
     }
 
@@ -143,55 +118,16 @@ record Leftovers(Table table, List<Row> segment, int main, Terms terms) {
                         && !row.names().isEmpty()
                         && !RowWords.isTotal(row.names().get(0))
                         && !RowWords.isTotal(row.text())
-                        && terms.guidance().rows().get(row.place()) == null)
+                        && terms.guidance().rows().get(row.place()) == null
+                        && !isWhole())
                 .forEach(row -> flags.add(Flag.doubt("Row " + (row.place() + 1) + " (\"" + row.text()
                         + "\") is taken for the total, as it is the sum of the lines above.")));
     }
 
-    /** Several columns of figures without headings, or names that come again behind the first figures. */
-    private void unheaded(List<Flag> flags) {
-        if (!table.heads().isEmpty()) {
-            return;
-        }
-        List<Column> amounts = table.columns(Meaning.AMOUNT);
-        int firstAmount = amounts.isEmpty() ? Integer.MAX_VALUE : amounts.get(0).place();
-        boolean namesAgain = amounts.size() > 1
-                && table.columns().stream()
-                        .anyMatch(column -> column.place() > firstAmount
-                                && column.place()
-                                        < amounts.get(amounts.size() - 1).place()
-                                && (column.meaning().names()
-                                        || column.meaning() == Meaning.NOTE
-                                        || column.meaning() == Meaning.LEFT_OUT));
-        if (namesAgain) {
-            flags.add(
-                    Flag.doubt(
-                            "Words stand between the columns of figures and no headings above them; these are perhaps two formulas."));
-        }
-    }
-
-    private BigDecimal sum(Column column) {
-        return lines().stream()
-                .map(row -> beside(row, column).map(Figure::middle).orElse(BigDecimal.ZERO))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
-    }
-
-    private boolean isAlike(Column column) {
-        List<Double> ratios = lines().stream()
-                .filter(row -> figure(row).middle().signum() > 0
-                        && beside(row, column)
-                                .filter(figure -> figure.middle().signum() > 0)
-                                .isPresent())
-                .map(row -> beside(row, column).orElseThrow().middle().doubleValue()
-                        / figure(row).middle().doubleValue())
-                .sorted()
-                .toList();
-        return !ratios.isEmpty() && ratios.get(ratios.size() - 1) / ratios.get(0) - 1 <= ALIKE;
-    }
-
-    private Optional<Figure> beside(Row row, Column column) {
-        return Optional.of(FigureReading.read(table.grid().cell(row.place(), column.place()), terms.mark()))
-                .filter(Figure::isNumber);
+    /** Lines that make 100 or 1 by themselves leave no room for a further one. */
+    private boolean isWhole() {
+        BigDecimal sum = lines().stream().map(row -> figure(row).middle()).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return isNear(sum, HUNDRED) || sum.subtract(BigDecimal.ONE).abs().compareTo(ONE_PART) <= 0;
     }
 
     private List<Row> lines() {

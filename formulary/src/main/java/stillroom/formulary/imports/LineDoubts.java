@@ -6,6 +6,7 @@ import java.util.List;
 
 /** What speaks against a line being an ingredient: it stands behind the total, is the sum of others, or reads like talk. */
 record LineDoubts(Table table, List<Row> segment, int main, Terms terms) {
+    private static final int LOOKED_AT = 60;
     private static final BigDecimal SAME = new BigDecimal("0.0005");
 
     List<Flag> of(Row line) {
@@ -16,6 +17,9 @@ record LineDoubts(Table table, List<Row> segment, int main, Terms terms) {
         }
         if (!known && isSum(line)) {
             flags.add(Flag.doubt("This is as much as the lines above together; it is perhaps a total."));
+        }
+        if (mayHeadPhase(line)) {
+            flags.add(Flag.doubt("This is as much as lines below together; it is perhaps a phase with its sum."));
         }
         if (!known && line.names().stream().anyMatch(name -> Talk.is(name) || name.split("\\s+").length > 9)) {
             flags.add(Flag.doubt("This reads like a remark; it is perhaps no ingredient."));
@@ -55,6 +59,18 @@ record LineDoubts(Table table, List<Row> segment, int main, Terms terms) {
             }
         }
         return false;
+    }
+
+    /** Whether a line that is no known material may head a phase with its sum. */
+    boolean mayHeadPhase(Row line) {
+        List<BigDecimal> following = segment.subList(segment.indexOf(line) + 1, segment.size()).stream()
+                .filter(row -> row.kind() == RowKind.LINE)
+                .limit(LOOKED_AT)
+                .map(this::figure)
+                .toList();
+        return figure(line).signum() > 0
+                && line.names().stream().noneMatch(terms.knownName())
+                && SumRows.isSumOfNext(figure(line), following);
     }
 
     private BigDecimal figure(Row row) {

@@ -1,13 +1,18 @@
 package stillroom.formulary.imports;
 
+import java.util.List;
 import java.util.Optional;
 
 /** Carries doubts about where a phase begins to the lines below. Not thread-safe. */
 final class PhaseDoubts {
     private final boolean hasColumn;
+    private final boolean hasPhases;
     private Optional<Flag> doubt = Optional.empty();
 
-    PhaseDoubts(Table table) {
+    PhaseDoubts(Table table, List<Row> segment) {
+        this.hasPhases = segment.stream()
+                .anyMatch(row -> row.kind() == RowKind.PHASE
+                        || row.kind() == RowKind.LINE && !row.phase().isEmpty());
         this.hasColumn = table.column(Meaning.PHASE).isPresent();
     }
 
@@ -21,8 +26,22 @@ final class PhaseDoubts {
         }
     }
 
-    /** What is doubtful about the phase of a line. */
-    Optional<Flag> doubt(Row line) {
+    /** To be told of a line that may be the name of a phase with its sum. */
+    void passPerhapsPhase(Row line) {
+        doubt = Optional.of(Flag.doubt(
+                "\"" + (line.names().isEmpty() ? line.text() : line.names().get(0))
+                        + "\" above is perhaps the name of this phase."));
+    }
+
+    /**
+     * What is doubtful about the phase of a line.
+     *
+     * @param phase in which it is taken to be
+     */
+    Optional<Flag> doubt(Row line, String phase) {
+        if (hasPhases && phase.isEmpty()) {
+            return Optional.of(Flag.doubt("This stands in no phase, where others do."));
+        }
         Optional<Flag> here = hasColumn && !line.phase().isEmpty() ? Optional.empty() : doubt;
         boolean bare = !line.hasAmount()
                 && line.names().size() == 1

@@ -10,6 +10,8 @@ final class RowWords {
             "(grand[ -]|in |sub-?\\s?|zwischen|sous-?\\s?|overall |check ?sum ?|control ?)?(totals?|totales?|totalt|alto?gether|all together|ensemble|yhteensa|lacznie|ukupno|osszesen|toplam|totale|totaal|sum|sums|summe|gesamt(menge|summe|gewicht|ergebnis)?|somme|suma|soma|insgesamt|zusammen|razem|celkem|tot\\.|σ|∑)"
                     + "(?![\\p{L}]).*|100\\s*%|zwischensumme.*|gesamt:?|(check|kontrolle|controle)( ?\\(?100 ?%?\\)?)?:?");
     private static final Pattern OF_A_PHASE = Pattern.compile(".*(phase|fase|sub|zwischen|sous|part [a-z]).*");
+    private static final Pattern PHASE_NUMBERED =
+            Pattern.compile("(phase|fase|faza)\\s*[:\\-.#]?\\s*([a-z]|\\d{1,2}|[ivx]{1,4})\\d?\\b.*");
     private static final Pattern PHASE_SURE = Pattern.compile(
             "((phase|fase|faza)\\s*[:\\-.#]?\\s*|(teil|part|partie|stage)[\\s:\\-.#]+)([a-z]|\\d{1,2}|[ivx]{1,4})\\d?\\b.*"
                     + "|[\\p{L}\\- /()]{0,30}(phase|fase)(?!\\p{L})[^.]{0,30}|([a-z]|\\d)[\\d.):\\-]*\\s*[-:.)]?\\s*[\\p{L}\\- ]{0,25}(phase|fase)\\b.{0,30}");
@@ -53,6 +55,17 @@ final class RowWords {
         return isPhase(text)
                 || PHASE_LETTER.matcher(folded).matches()
                 || PHASE_LIKE.matcher(folded).matches();
+    }
+
+    /** Whether the words say "phase" with its letter or number: "Phase A - water". */
+    static boolean isPhaseNumbered(String text) {
+        return PHASE_NUMBERED.matcher(Folding.of(text)).matches();
+    }
+
+    /** Whether the words begin with the letter or number of a phase: "B  Oils - heat to 75 °C", "C: below 40 °C". */
+    static boolean isLettered(String text) {
+        return text.matches(
+                "\\(?[A-H1-9][.:)]\\s*\\p{L}.*|[A-H]\\s+[-–]\\s*\\p{L}.*|[A-H]\\s+\\p{Lu}.*|[A-H]\\s{2,}\\p{L}.*");
     }
 
     static boolean isPhaseLetter(String text) {

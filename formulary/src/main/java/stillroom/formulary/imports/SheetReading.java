@@ -81,8 +81,9 @@ public final class SheetReading {
             table.columns().stream()
                     .filter(column -> columns.stream().noneMatch(one -> one.place() == column.place()))
                     .forEach(columns::add);
-            if (table.isShelfList()) {
+            if (table.isShelfList(terms)) {
                 materials.addAll(new MaterialReading(table, rows, terms).read());
+                isPerhapsFormula(table).ifPresent(flags::add);
             } else {
                 formulas.addAll(new FormulaReading(table, rows, terms).read());
             }
@@ -92,6 +93,16 @@ public final class SheetReading {
             flags.add(Flag.note("Taken for a list of materials, as it has columns of the shelf and no shares."));
         }
         return new ReadSheet(grid, formulas, materials, columns, kinds, terms.mark(), flags);
+    }
+
+    /** Names with amounts and prices and nothing else of the shelf may be a formula with its costs. */
+    private static Optional<Flag> isPerhapsFormula(Table table) {
+        boolean shelf = table.columns().stream()
+                .anyMatch(column -> column.meaning().isOfTheShelf() && column.meaning() != Meaning.PRICE);
+        return !shelf && !table.columns(Meaning.AMOUNT).isEmpty()
+                ? Optional.of(Flag.doubt(
+                        "This is taken for a list of materials with prices; it is perhaps a formula with its costs."))
+                : Optional.empty();
     }
 
     /** Headings in the middle of a sheet without a title above may belong to the formula above. */

@@ -43,7 +43,7 @@ record Table(
     }
 
     /** Whether it lists materials of the shelf and is no formula. */
-    boolean isShelfList() {
+    boolean isShelfList(Terms terms) {
         boolean shelf = columns.stream().anyMatch(column -> column.meaning().isOfTheShelf());
         boolean shares = columns(Meaning.AMOUNT).stream()
                 .anyMatch(column -> column.unit().map(Unit::isShare).orElse(false));
@@ -55,37 +55,25 @@ record Table(
         boolean phases = column(Meaning.PHASE).isPresent();
         boolean priced =
                 column(Meaning.PRICE).isPresent() && columns(Meaning.AMOUNT).size() <= 1;
+        Body body = Body.of(this, terms);
         boolean noAmounts = columns(Meaning.AMOUNT).isEmpty();
         boolean record = column(Meaning.LOT).isPresent()
                 && !noAmounts
                 && columns.stream()
                         .noneMatch(column -> column.meaning().isOfTheShelf() && column.meaning() != Meaning.LOT);
         boolean summed = !noAmounts && column(Meaning.STOCK).isEmpty() && hasTotal();
-        boolean whole =
-                record || summed || !lots && columns(Meaning.AMOUNT).stream().anyMatch(this::isWhole);
+        boolean whole = record
+                || summed
+                || !lots
+                        && columns(Meaning.AMOUNT).stream()
+                                .anyMatch(column -> body.closes(column.place())
+                                        || body.isRound(column.place())
+                                        || body.namesPhases());
         return !names().isEmpty() && shelf && !shares && !whole && !phases && (lots || priced || noAmounts);
     }
 
     private boolean hasTotal() {
         return java.util.stream.IntStream.rangeClosed(first, last)
                 .anyMatch(row -> grid.rows().get(row).stream().anyMatch(cell -> RowWords.isTotal(cell.text())));
-    }
-
-    /** Whether a column holds shares, or figures that make 100 or 1. */
-    private boolean isWhole(Column column) {
-        List<Figure> figures = java.util.stream.IntStream.rangeClosed(first, last)
-                .filter(row -> grid.rows().get(row).stream().noneMatch(cell -> RowWords.isTotal(cell.text())))
-                .mapToObj(row -> FigureReading.read(grid.cell(row, column.place()), Optional.empty()))
-                .filter(Figure::isAmount)
-                .toList();
-        long shares = figures.stream()
-                .filter(figure -> figure.kind() == Figure.Kind.TO_WHOLE
-                        || figure.unit().map(Unit::isShare).orElse(false))
-                .count();
-        double sum = figures.stream()
-                .mapToDouble(figure -> figure.middle().doubleValue())
-                .sum();
-        boolean hundred = figures.size() > 2 && (Math.abs(sum - 100) < 0.05 || Math.abs(sum - 1) < 0.0005);
-        return shares * 2 > figures.size() || hundred;
     }
 }

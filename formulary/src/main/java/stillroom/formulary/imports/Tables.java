@@ -9,7 +9,7 @@ record Tables(Grid grid, Terms terms) {
         List<Head> heads = new Heads(grid, terms).find();
         if (heads.isEmpty()) {
             Table bare = new Table(grid, List.of(), List.of(), List.of(), 0, grid.height() - 1, "");
-            return List.of(new Columns(bare, terms).told());
+            return List.of(ColumnRoles.told(bare, terms, 0, grid.width() - 1));
         }
         List<Table> tables = new ArrayList<>();
         for (int i = 0; i < heads.size(); i++) {
@@ -33,7 +33,7 @@ record Tables(Grid grid, Terms terms) {
         Table table =
                 new Table(grid, head.columns(), titles(head), rows, head.row() + head.height(), last, head.phase());
         boolean alone = heads.stream().noneMatch(other -> other != head && other.row() == head.row());
-        return new Columns(table, terms).within(alone ? 0 : head.left(), alone ? grid.width() - 1 : head.right());
+        return ColumnRoles.told(table, terms, alone ? 0 : head.left(), alone ? grid.width() - 1 : head.right());
     }
 
     /** The rows right above the headings that hold no amount beside a name: title, date, batch size. */

@@ -45,7 +45,18 @@ record Variants(Table table, List<Row> rows, Guidance guidance) {
         return used.stream()
                 .filter(place -> isShare(columns.get(place), place))
                 .findFirst()
+                .or(() -> used.stream()
+                        .filter(place -> columns.get(place).unit().isEmpty() && makesHundred(place))
+                        .findFirst())
                 .orElse(used.get(0));
+    }
+
+    private boolean makesHundred(int place) {
+        boolean fills =
+                lines().stream().anyMatch(row -> row.figures().get(place).kind() == Figure.Kind.TO_WHOLE);
+        BigDecimal sum =
+                lines().stream().map(row -> row.figures().get(place).middle()).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return fills || SumRows.isNear(sum, BigDecimal.valueOf(100));
     }
 
     private boolean isShare(Column column, int place) {

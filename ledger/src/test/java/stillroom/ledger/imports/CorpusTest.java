@@ -26,7 +26,7 @@ import stillroom.ledger.json.Json;
 class CorpusTest {
     private static final NameIndex NAMES = NameIndex.of(StarterLibrary.load(), Map.of());
 
-    private static List<Path> files(String folder) {
+    static List<Path> files(String folder) {
         try (Stream<Path> all =
                 Files.list(Path.of(Objects.requireNonNull(CorpusTest.class.getResource("/imports/" + folder))
                         .toURI()))) {

@@ -25,6 +25,8 @@ final class Marks {
     int titles;
     int titlesRight;
     final List<String> faults = new ArrayList<>();
+    /** Doubts about lines that were right, by how often each was raised. */
+    final java.util.Map<String, Integer> needless = new java.util.TreeMap<>();
 
     void judge(String file, Meant meant, List<ReadSheet> sheets) {
         List<ReadFormula> formulas =
@@ -64,7 +66,19 @@ final class Marks {
                     .findFirst();
             same.ifPresent(found::remove);
             boolean isRight = same.map(one -> agrees(line, one)).orElse(false);
-            boolean isFlagged = whole || same.map(ReadLine::isDoubtful).orElse(false);
+            boolean isFlagged = whole || same.map(ReadLine::isDoubtful).orElseGet(() -> isNamedMissing(line, read));
+            if (isRight && isFlagged) {
+                java.util.stream.Stream.of(
+                                same.stream().flatMap(one -> one.flags().stream()),
+                                read.stream().flatMap(ReadFormula::doubts),
+                                java.util.stream.Stream.of(Flag.doubt("(the sheet)"))
+                                        .filter(any -> sheetFlagged))
+                        .flatMap(flags -> flags)
+                        .filter(Flag::doubtful)
+                        .map(flag -> flag.sentence().replaceAll("\"[^\"]*\"|\\d[\\d.,]*", "*"))
+                        .distinct()
+                        .forEach(doubt -> needless.merge(doubt, 1, Integer::sum));
+            }
             count(file + ": " + line + " <> " + same.map(Marks::shown).orElse("nothing"), isRight, isFlagged);
         }
         for (ReadLine more : found) {
@@ -73,6 +87,16 @@ final class Marks {
             silent += isFlagged ? 0 : 1;
             faults.add((isFlagged ? "flagged " : "SILENT ") + file + ": not meant: " + shown(more));
         }
+    }
+
+    /** Whether a doubt names the row that was left out. */
+    private static boolean isNamedMissing(Meant.Line line, Optional<ReadFormula> read) {
+        return read.stream()
+                .flatMap(formula -> formula.lines().stream())
+                .flatMap(one -> one.flags().stream())
+                .anyMatch(flag -> flag.doubtful()
+                        && flag.sentence().contains("was left out")
+                        && flag.sentence().contains(line.name()));
     }
 
     private void judgeTitle(String file, String wanted, String read) {

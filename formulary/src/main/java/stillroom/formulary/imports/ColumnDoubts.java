@@ -1,0 +1,225 @@
+package stillroom.formulary.imports;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What is not proven about the columns of a formula: that these are its names, its amounts, its phases, and that no other is. */
+record ColumnDoubts(Table table, List<Row> segment, int main, Terms terms) {
+    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+    private static final BigDecimal NEAR = new BigDecimal("0.05");
+    private static final double ALIKE = 0.02;
+
+    List<Flag> judge() {
+        List<Flag> flags = new ArrayList<>();
+        names(flags);
+        amounts(flags);
+        phases(flags);
+        rivals(flags);
+        unheaded(flags);
+        inFront(flags);
+        codes(flags);
+        return flags;
+    }
+
+    private Content content(Column column) {
+        return Content.of(table, terms, lines().stream().map(Row::place).toList(), column.place());
+    }
+
+    private boolean isDecided(Column column) {
+        return terms.guidance().columns().containsKey(column.place());
+    }
+
+    /** Names are proven by a heading or by most of them being names of materials. */
+    private void names(List<Flag> flags) {
+        List<Column> names = table.names();
+        boolean headed = names.stream().anyMatch(column -> !column.guessed() || isDecided(column));
+        boolean known = lines().stream()
+                                .filter(row -> row.names().stream().anyMatch(terms.knownName()))
+                                .count()
+                        * 2
+                >= lines().size();
+        Optional<Column> other = table.columns().stream()
+                .filter(column -> column.guessed()
+                        && !column.meaning().names()
+                        && !isDecided(column)
+                        && content(column).isKnown())
+                .findFirst();
+        if (!known && other.isPresent()) {
+            flags.add(Flag.doubt("The column \"" + Grid.letters(other.get().place())
+                    + "\" holds names of materials that are known and was not taken for the names."));
+        } else if (!known && !headed) {
+            flags.add(Flag.doubt(
+                    "No heading says where the names stand, and most of what was taken for them is not known."));
+        }
+    }
+
+    /** Amounts under no heading are proven by adding up, or by being the only figures. */
+    private void amounts(List<Flag> flags) {
+        List<Column> amounts = table.columns(Meaning.AMOUNT);
+        boolean guessed = main < amounts.size() && amounts.get(main).guessed() && !isDecided(amounts.get(main));
+        boolean several = table.columns().stream()
+                        .filter(column -> column.guessed() && content(column).isMostlyFigures())
+                        .count()
+                > 1;
+        if (guessed && several && !closes()) {
+            flags.add(Flag.doubt("No heading says which column holds the amounts, and nothing adds up to show it."));
+        }
+    }
+
+    private boolean closes() {
+        List<Figure> figures = lines().stream().map(this::figure).toList();
+        BigDecimal sum = figures.stream().map(Figure::middle).reduce(BigDecimal.ZERO, BigDecimal::add);
+        boolean shares = figures.stream()
+                .anyMatch(figure -> figure.kind() == Figure.Kind.TO_WHOLE
+                        || figure.unit().map(Unit::isShare).orElse(false));
+        boolean stated = segment.stream()
+                .anyMatch(row ->
+                        (row.kind() == RowKind.TOTAL || row.kind() == RowKind.SUBTOTAL || row.kind() == RowKind.PHASE)
+                                && figure(row).isNumber());
+        return shares
+                || stated
+                || isNear(sum, HUNDRED)
+                || sum.subtract(BigDecimal.ONE).abs().compareTo(new BigDecimal("0.0005")) <= 0;
+    }
+
+    /** Phases are proven by a heading over texts that group the lines, or by letters and the like. */
+    private void phases(List<Flag> flags) {
+        table.column(Meaning.PHASE).filter(column -> !isDecided(column)).ifPresent(column -> {
+            Content content = content(column);
+            boolean letters = content.isMostlyPhases();
+            if (column.guessed() && !letters) {
+                flags.add(Flag.doubt("The column \"" + Grid.letters(column.place())
+                        + "\" is taken for the phases, as its texts group the lines."));
+            } else if (!letters && !content.runs() && content.distinct() > 1) {
+                flags.add(Flag.doubt("The texts under \"" + column.heading()
+                        + "\" come again further down; they are perhaps no phases."));
+            }
+        });
+        if (!hasPhases()) {
+            table.columns().stream()
+                    .filter(column -> column.guessed()
+                            && !isDecided(column)
+                            && (column.meaning() == Meaning.LEFT_OUT || column.meaning() == Meaning.NOTE)
+                            && isPerhapsPhases(content(column)))
+                    .findFirst()
+                    .ifPresent(column -> flags.add(perhapsPhases(column)));
+        }
+    }
+
+    private boolean hasPhases() {
+        return table.column(Meaning.PHASE).isPresent() || segment.stream().anyMatch(row -> row.kind() == RowKind.PHASE);
+    }
+
+    private static boolean isPerhapsPhases(Content content) {
+        return content.isGrouping() && content.words() + content.phases() > 0 && content.figures() == 0;
+    }
+
+    private static Flag perhapsPhases(Column column) {
+        return Flag.doubt("The column \"" + Grid.letters(column.place()) + "\" was left out; it may hold the phases.");
+    }
+
+    /** A column of unknown meaning whose figures make 100 as well and are not those that were taken. */
+    private void rivals(List<Flag> flags) {
+        for (Column column : table.columns(Meaning.LEFT_OUT)) {
+            boolean decided = terms.guidance().columns().containsKey(column.place());
+            if (column.guessed() && !decided && isNear(sum(column), HUNDRED) && !isAlike(column)) {
+                flags.add(Flag.doubt("The column \"" + column.heading()
+                        + "\" was left out, though its figures add up to 100 as well."));
+            }
+        }
+    }
+
+    /** Words in front of the names, or numbers that group the lines, of which nothing was made: perhaps phases. */
+    private void inFront(List<Flag> flags) {
+        int nameAt = table.names().stream().mapToInt(Column::place).min().orElse(0);
+        for (Column column : table.columns()) {
+            boolean unread = column.meaning() == Meaning.LEFT_OUT
+                    || column.meaning() == Meaning.NOTE
+                    || column.meaning() == Meaning.AMOUNT;
+            boolean words = column.place() < nameAt
+                    && content(column).words() + content(column).phases() > 0
+                    && content(column).runs();
+            boolean groups = column.meaning() == Meaning.LEFT_OUT
+                    && Content.counts(
+                            table.grid(),
+                            column.place(),
+                            lines().stream().map(Row::place).toList());
+            if (unread
+                    && (words || groups)
+                    && !hasPhases()
+                    && !terms.guidance().columns().containsKey(column.place())) {
+                flags.add(perhapsPhases(column));
+            }
+        }
+    }
+
+    /** Names without words are perhaps the numbers of articles. */
+    private void codes(List<Flag> flags) {
+        long codes = lines().stream()
+                .filter(row -> row.names().stream().noneMatch(name -> name.matches(".*\\p{L}{3}.*")))
+                .count();
+        if (codes * 2 > lines().size()) {
+            flags.add(Flag.doubt("What is taken for names looks like numbers of articles."));
+        }
+    }
+
+    /** Several columns of figures without headings, or names that come again behind the first figures. */
+    private void unheaded(List<Flag> flags) {
+        if (!table.heads().isEmpty()) {
+            return;
+        }
+        List<Column> amounts = table.columns(Meaning.AMOUNT);
+        int firstAmount = amounts.isEmpty() ? Integer.MAX_VALUE : amounts.get(0).place();
+        boolean namesAgain = amounts.size() > 1
+                && table.columns().stream()
+                        .anyMatch(column -> column.place() > firstAmount
+                                && column.place()
+                                        < amounts.get(amounts.size() - 1).place()
+                                && (column.meaning().names()
+                                        || column.meaning() == Meaning.NOTE
+                                        || column.meaning() == Meaning.LEFT_OUT));
+        if (namesAgain) {
+            flags.add(
+                    Flag.doubt(
+                            "Words stand between the columns of figures and no headings above them; these are perhaps two formulas."));
+        }
+    }
+
+    private BigDecimal sum(Column column) {
+        return lines().stream()
+                .map(row -> beside(row, column).map(Figure::middle).orElse(BigDecimal.ZERO))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private boolean isAlike(Column column) {
+        List<Double> ratios = lines().stream()
+                .filter(row -> figure(row).middle().signum() > 0
+                        && beside(row, column)
+                                .filter(figure -> figure.middle().signum() > 0)
+                                .isPresent())
+                .map(row -> beside(row, column).orElseThrow().middle().doubleValue()
+                        / figure(row).middle().doubleValue())
+                .sorted()
+                .toList();
+        return !ratios.isEmpty() && ratios.get(ratios.size() - 1) / ratios.get(0) - 1 <= ALIKE;
+    }
+
+    private Optional<Figure> beside(Row row, Column column) {
+        return Optional.of(FigureReading.read(table.grid().cell(row.place(), column.place()), terms.mark()))
+                .filter(Figure::isNumber);
+    }
+
+    private List<Row> lines() {
+        return segment.stream().filter(row -> row.kind() == RowKind.LINE).toList();
+    }
+
+    private Figure figure(Row row) {
+        return main < row.figures().size() ? row.figures().get(main) : Figure.NOTHING;
+    }
+
+    private static boolean isNear(BigDecimal one, BigDecimal other) {
+        return one.subtract(other).abs().compareTo(NEAR) <= 0;
+    }
+}

@@ -43,7 +43,9 @@ final class RandomRecords {
         simple.put(int.class, () -> random.nextInt(1000));
         simple.put(Integer.class, () -> random.nextInt(1000));
         simple.put(long.class, () -> random.nextLong(1L << 50));
+        simple.put(Long.class, () -> random.nextLong(1L << 50));
         simple.put(boolean.class, random::nextBoolean);
+        simple.put(Boolean.class, random::nextBoolean);
         simple.put(double.class, this::figure);
         simple.put(Double.class, this::figure);
         simple.put(BigDecimal.class, this::decimal);
@@ -73,6 +75,9 @@ final class RandomRecords {
         }
         if (plain.isEnum()) {
             return oneOf(List.of(plain.getEnumConstants()));
+        }
+        if (!plain.isSealed() && !plain.isRecord()) {
+            throw new IllegalStateException("no random " + plain + " is known");
         }
         return plain.isSealed() ? made(oneOf(List.of(plain.getPermittedSubclasses()))) : record(plain);
     }

@@ -20,10 +20,14 @@ import stillroom.formulary.batch.BatchEvent;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.Product;
+import stillroom.formulary.hygiene.Tool;
 import stillroom.formulary.label.LabelSheet;
 import stillroom.formulary.material.Lot;
 import stillroom.formulary.material.Material;
 import stillroom.formulary.material.Substance;
+import stillroom.formulary.meter.MeterCalibration;
+import stillroom.formulary.meter.PhMeter;
+import stillroom.formulary.plan.Balance;
 import stillroom.formulary.quantity.Grams;
 import stillroom.ledger.export.WorkshopFile;
 import stillroom.ledger.store.LedgerException;
@@ -76,8 +80,28 @@ final class WorkshopFileTest {
             }
             assertThat(ledger.batches().log(batch.id())).hasSizeGreaterThan(30);
             ledger.drawer("slip", Product.class).write("a \"key\"", random.of(Product.class));
+            KeptKinds.drawers().forEach((kind, type) -> drawer(ledger, kind, type, random));
+            KeptKinds.happenings().forEach((kind, type) -> happenings(ledger, kind, type, random));
+            ledger.equipment().writeBalances(List.of(random.of(Balance.class)));
+            random.several(PhMeter.class, 3).forEach(meter -> ledger.meters().write(meter));
+            random.several(MeterCalibration.class, 3)
+                    .forEach(calibration -> ledger.meters().add(calibration));
+            ledger.importNames().remember("moon dust", "urea");
             ledger.attachments().put("a.jpg", new byte[] {0, 1, -1, 127, -128});
         }
+    }
+
+    private static <T extends Record> void drawer(Ledger ledger, String kind, Class<T> type, RandomRecords random) {
+        List<T> records = random.several(type, 3);
+        for (T record : records) {
+            ledger.drawer(kind, type).write("key " + records.indexOf(record), record);
+        }
+        assertThat(ledger.drawer(kind, type).list()).as(kind).containsAll(records);
+    }
+
+    private static <T extends Record> void happenings(Ledger ledger, String kind, Class<T> type, RandomRecords random) {
+        random.several(type, 3)
+                .forEach(record -> ledger.happenings(kind, type).add("the " + kind, Workbench.MORNING, record));
     }
 
     /** Events drawn at random may speak of entries that do not exist; such ones the log does not take. */
@@ -131,6 +155,32 @@ final class WorkshopFileTest {
         try (Ledger ledger = Workbench.open(other)) {
             assertThat(ledger.products().products()).extracting(Product::name).contains("p0", "p1");
         }
+    }
+
+    /** As above, and then the records are edited here: what only the newer version knows goes along. */
+    @Test
+    void whatANewerVersionWroteOutlastsAnEditHere() throws IOException {
+        fill(12);
+        try (Ledger ledger = Workbench.open(home())) {
+            ledger.drawer("tool", Tool.class)
+                    .write("pot", new Tool("Pot", true, Optional.empty(), Optional.empty(), 12, ""));
+        }
+        String file = new String(export(home()), StandardCharsets.UTF_8);
+        String newer = file.replace("{\"name\":\"Pot\"", "{\"shine\":[1,2.50],\"name\":\"Pot\"")
+                .replaceAll("(\"body\":\\{\"id\":1,)", "$1\"mood\":{\"of\":\"day\"},");
+        assertThat(newer).contains("shine").contains("mood");
+        Path other = folder.resolve("other");
+        read(newer, other);
+        try (Ledger ledger = Workbench.open(other)) {
+            Tool pot = ledger.drawer("tool", Tool.class).read("pot").orElseThrow();
+            ledger.drawer("tool", Tool.class)
+                    .write("pot", new Tool(pot.name(), true, pot.tare(), Optional.empty(), 6, "dented"));
+            Product product = ledger.products().product(1).orElseThrow();
+            ledger.products().change(new Product(1, "renamed", product.brief(), product.note()));
+        }
+        assertThat(new String(export(other), StandardCharsets.UTF_8))
+                .contains("\"shine\":[1,2.50]", "dented")
+                .contains("\"mood\":{\"of\":\"day\"}", "renamed");
     }
 
     @Test

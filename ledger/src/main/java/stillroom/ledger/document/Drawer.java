@@ -48,12 +48,14 @@ public final class Drawer<T> {
         return List.copyOf(all().values());
     }
 
-    /** Puts a record under its key; one that lay there is replaced. */
+    /** Puts a record under its key; one that lay there is replaced, but for what only a newer version knows. */
     public void write(String key, T record) {
-        String body = Json.write(record);
-        database.write(sql -> sql.run("""
-                insert into document (kind, key, body) values (?, ?, ?)
-                on conflict (kind, key) do update set body = excluded.body""", kind, key, body));
+        database.write(sql -> {
+            Optional<String> before = sql.body("select body from document where kind = ? and key = ?", kind, key);
+            return sql.run("""
+                    insert into document (kind, key, body) values (?, ?, ?)
+                    on conflict (kind, key) do update set body = excluded.body""", kind, key, Json.writeOver(before, record));
+        });
     }
 
     public void remove(String key) {

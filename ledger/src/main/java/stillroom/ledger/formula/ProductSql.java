@@ -35,7 +35,7 @@ final class ProductSql {
         return sql.run(
                 "update product set name = ?, body = ? where id = ?",
                 product.name(),
-                Json.write(product),
+                Json.writeOver(sql.body("select body from product where id = ?", product.id()), product),
                 product.id());
     }
 

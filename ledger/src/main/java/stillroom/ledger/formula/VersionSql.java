@@ -43,6 +43,10 @@ final class VersionSql {
                 order by product_id desc, number desc""", row -> new VersionKey(row.integer("product_id"), (int) row.integer("number")), materialKey);
     }
 
+    private static Optional<String> body(Sql sql, long productId, int number) {
+        return sql.body("select body from formula_version where product_id = ? and number = ?", productId, number);
+    }
+
     static void insert(Sql sql, FormulaVersion version) {
         sql.run(
                 "insert into formula_version (product_id, number, edit, kept, body) values (?, ?, ?, ?, ?)",
@@ -50,7 +54,7 @@ final class VersionSql {
                 version.number(),
                 version.edit(),
                 version.kept(),
-                Json.write(version));
+                Json.writeOver(version.basedOn().flatMap(number -> body(sql, version.productId(), number)), version));
         writeMaterials(sql, version);
     }
 
@@ -59,7 +63,7 @@ final class VersionSql {
                 "update formula_version set edit = ?, kept = ?, body = ? where product_id = ? and number = ?",
                 version.edit(),
                 version.kept(),
-                Json.write(version),
+                Json.writeOver(body(sql, version.productId(), version.number()), version),
                 version.productId(),
                 version.number());
         writeMaterials(sql, version);

@@ -8,13 +8,17 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.jsontype.NamedType;
 import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import java.util.Optional;
 import java.util.Set;
 import stillroom.formulary.batch.BatchEvent;
 
@@ -27,6 +31,11 @@ public final class Json {
     /** Built when first needed: it costs a tenth of a second, which opening a ledger should not. */
     private static final class Lazy {
         static final ObjectMapper MAPPER = mapper();
+        /** Trees in which every digit of a decimal stays. */
+        static final ObjectReader EXACT = MAPPER.reader()
+                .with(JsonNodeFactory.withExactBigDecimals(true))
+                .with(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+                .without(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES);
     }
 
     /** One line, as stored and hashed. */
@@ -35,6 +44,29 @@ public final class Json {
             return Lazy.MAPPER.writeValueAsString(value);
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException("cannot be written as JSON: " + e.getOriginalMessage(), e);
+        }
+    }
+
+    /**
+     * As {@link #write}, over what stood there before: fields of a newer version that this one does not know stay in the text.
+     *
+     * @param before what was stored under the same key, if anything
+     */
+    public static String writeOver(Optional<String> before, Object value) {
+        String now = write(value);
+        if (before.isEmpty()) {
+            return now;
+        }
+        try {
+            String known = write(read(before.get(), value.getClass()));
+            if (known.equals(before.get())) {
+                return now;
+            }
+            JsonNode tree = Lazy.EXACT.readTree(now);
+            NewerFields.carry(Lazy.EXACT.readTree(before.get()), Lazy.EXACT.readTree(known), tree);
+            return Lazy.MAPPER.writeValueAsString(tree);
+        } catch (UnreadableJson | JsonProcessingException cannotBeRead) {
+            return now;
         }
     }
 

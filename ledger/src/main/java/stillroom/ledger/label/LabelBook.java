@@ -32,9 +32,12 @@ public final class LabelBook {
     }
 
     public void write(long productId, int number, LabelSheet sheet) {
-        String body = Json.write(sheet);
-        database.write(sql -> sql.run("""
-                insert into label_sheet (product_id, number, body) values (?, ?, ?)
-                on conflict (product_id, number) do update set body = excluded.body""", productId, number, body));
+        database.write(sql -> {
+            Optional<String> before =
+                    sql.body("select body from label_sheet where product_id = ? and number = ?", productId, number);
+            return sql.run("""
+                    insert into label_sheet (product_id, number, body) values (?, ?, ?)
+                    on conflict (product_id, number) do update set body = excluded.body""", productId, number, Json.writeOver(before, sheet));
+        });
     }
 }

@@ -54,7 +54,7 @@ final class LotSql {
                 lot.state(),
                 lot.receivedOn(),
                 lot.expires(),
-                Json.write(lot),
+                Json.writeOver(sql.body("select body from lot where code = ?", lot.code()), lot),
                 lot.code());
     }
 

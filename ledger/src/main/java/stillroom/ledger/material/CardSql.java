@@ -57,7 +57,12 @@ final class CardSql {
                 card.revisedOn(),
                 card.name(),
                 card.family(),
-                Json.write(card));
+                Json.writeOver(
+                        sql.body(
+                                "select body from card where material_key = ? and origin = ? order by revision desc limit 1",
+                                card.key(),
+                                origin),
+                        card));
     }
 
     private static Material card(Row row) {

@@ -32,7 +32,11 @@ final class SubstanceSql {
                 substance.key(),
                 highest + 1,
                 substance.inciName(),
-                Json.write(substance));
+                Json.writeOver(
+                        sql.body(
+                                "select body from substance where substance_key = ? order by revision desc limit 1",
+                                substance.key()),
+                        substance));
     }
 
     private static Substance substance(Row row) {

@@ -22,11 +22,10 @@ public final class MeterBook {
 
     /** Stores a meter; one of the same name is replaced, its calibrations stay. */
     public void write(PhMeter meter) {
-        String body = Json.write(meter);
         database.write(sql -> sql.run(
                 "insert into ph_meter (name, body) values (?, ?) on conflict (name) do update set body = excluded.body",
                 meter.name(),
-                body));
+                Json.writeOver(sql.body("select body from ph_meter where name = ?", meter.name()), meter)));
     }
 
     /** All calibrations of all meters, newest first. */

@@ -58,6 +58,11 @@ public final class Sql {
         return list(sql, reader, arguments).stream().findFirst();
     }
 
+    /** The document in column {@code body} of the first row, if there is one. */
+    public Optional<String> body(String sql, Object... arguments) {
+        return first(sql, row -> row.text("body"), arguments);
+    }
+
     /** The number in column {@code n} of the only row, 0 where it is missing. */
     public long number(String sql, Object... arguments) {
         return first(sql, row -> row.integer("n"), arguments).orElse(0L);

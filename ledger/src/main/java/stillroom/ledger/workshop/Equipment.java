@@ -1,6 +1,9 @@
 package stillroom.ledger.workshop;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import stillroom.formulary.plan.Balance;
 import stillroom.ledger.json.Json;
 import stillroom.ledger.store.Database;
@@ -26,19 +29,21 @@ public final class Equipment {
             throw new IllegalArgumentException("two balances have the same name");
         }
         database.write(sql -> {
+            Map<String, String> before = new HashMap<>();
+            sql.each("select name, body from balance", row -> before.put(row.text("name"), row.text("body")));
             sql.run("delete from balance");
-            return insert(sql, balances);
+            return insert(sql, balances, before);
         });
     }
 
-    private static int insert(Sql sql, List<Balance> balances) {
+    private static int insert(Sql sql, List<Balance> balances, Map<String, String> before) {
         int position = 0;
         for (Balance balance : balances) {
             position += sql.run(
                     "insert into balance (name, position, body) values (?, ?, ?)",
                     balance.name(),
                     position,
-                    Json.write(balance));
+                    Json.writeOver(Optional.ofNullable(before.get(balance.name())), balance));
         }
         return position;
     }

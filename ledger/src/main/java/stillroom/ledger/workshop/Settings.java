@@ -19,9 +19,8 @@ public final class Settings {
     }
 
     public void write(Workshop workshop) {
-        String body = Json.write(workshop);
         database.write(sql -> sql.run(
                 "insert into workshop (id, body) values (1, ?) on conflict (id) do update set body = excluded.body",
-                body));
+                Json.writeOver(sql.body("select body from workshop where id = 1"), workshop)));
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.JsonSchema;
@@ -30,6 +31,7 @@ import stillroom.formulary.material.Substance;
 import stillroom.formulary.meter.MeterCalibration;
 import stillroom.formulary.meter.PhMeter;
 import stillroom.formulary.plan.Balance;
+import stillroom.ledger.KeptKinds;
 import stillroom.ledger.Ledger;
 import stillroom.ledger.lot.StockCount;
 import stillroom.ledger.store.Database;
@@ -83,6 +85,8 @@ final class WorkshopSchemaTest {
             columns.set("body", records.reference(record));
             columns.putObject("bodyText").put("type", "string");
         });
+        kinds(named.putObject("document"), KeptKinds.drawers(), records);
+        kinds(named.putObject("happening"), KeptKinds.happenings(), records);
         tables.putObject("additionalProperties")
                 .put("type", "array")
                 .putObject("items")
@@ -90,6 +94,18 @@ final class WorkshopSchemaTest {
         ObjectNode definitions = schema.putObject("$defs");
         records.definitions().forEach(definitions::set);
         return schema;
+    }
+
+    /** A table of bodies that are told apart by the column {@code kind}; kinds that are not named may be anything. */
+    private static void kinds(ObjectNode table, Map<String, Class<? extends Record>> kinds, RecordSchema records) {
+        ObjectNode row = table.put("type", "array").putObject("items");
+        row.put("type", "object").putArray("required").add("kind").add("body");
+        ArrayNode cases = row.putArray("allOf");
+        kinds.forEach((kind, record) -> {
+            ObjectNode one = cases.addObject();
+            one.putObject("if").putObject("properties").putObject("kind").put("const", kind);
+            one.putObject("then").putObject("properties").set("body", records.reference(record));
+        });
     }
 
     @Test

@@ -74,10 +74,14 @@ final class DesignSpace {
 
     /** Regressors in L-pseudocomponents, as the definition of D wants them. */
     void plain(double[] point, double[] into) {
+        pseudo(point);
+        regressors.fill(pseudo, into);
+    }
+
+    private void pseudo(double[] point) {
         for (int i = 0; i < pseudo.length; i++) {
             pseudo[i] = i < lower.length ? (point[i] - lower[i]) / free : point[i];
         }
-        regressors.fill(pseudo, into);
     }
 
     /** The turned regressors of a point. */
@@ -91,6 +95,26 @@ final class DesignSpace {
             }
             into[offset + i] = sum / turn[i][i];
         }
+    }
+
+    /** The slope along each fraction of Σ weight·(turned regressor) at a point; process variables stay. */
+    double[] slopes(double[] point, double[] weights) {
+        int p = plain.length;
+        double[] unturned = java.util.Arrays.copyOf(weights, p);
+        for (int i = p - 1; i >= 0; i--) {
+            unturned[i] /= turn[i][i];
+            for (int k = 0; k < i; k++) {
+                unturned[k] -= turn[k][i] * unturned[i];
+            }
+        }
+        pseudo(point);
+        double[] slopes = new double[pseudo.length];
+        regressors.slopes(pseudo, unturned, slopes);
+        double[] mixture = java.util.Arrays.copyOf(slopes, lower.length);
+        for (int i = 0; i < mixture.length; i++) {
+            mixture[i] /= free;
+        }
+        return mixture;
     }
 
     /** R of a QR decomposition of the candidates' regressors, by modified Gram-Schmidt; empty where they depend on each other. */

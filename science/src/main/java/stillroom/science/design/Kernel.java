@@ -5,11 +5,26 @@ final class Kernel {
     private Kernel() {}
 
     static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
+        return dot(a, 0, b, a.length);
+    }
+
+    /** Σ a[from + k] b[k], k &lt; n. Four sums side by side, as each addition would else wait for the one before. */
+    static double dot(double[] a, int from, double[] b, int n) {
+        double s0 = 0;
+        double s1 = 0;
+        double s2 = 0;
+        double s3 = 0;
+        int k = 0;
+        for (; k < n - 3; k += 4) {
+            s0 += a[from + k] * b[k];
+            s1 += a[from + k + 1] * b[k + 1];
+            s2 += a[from + k + 2] * b[k + 2];
+            s3 += a[from + k + 3] * b[k + 3];
         }
-        return sum;
+        for (; k < n; k++) {
+            s0 += a[from + k] * b[k];
+        }
+        return s0 + s1 + (s2 + s3);
     }
 
     static void add(double[] to, double factor, double[] what) {
@@ -18,16 +33,18 @@ final class Kernel {
         }
     }
 
+    /** to += factor what + otherFactor other, in one go. */
+    static void add(double[] to, double factor, double[] what, double otherFactor, double[] other) {
+        for (int i = 0; i < to.length; i++) {
+            to[i] += factor * what[i] + otherFactor * other[i];
+        }
+    }
+
     /** into = matrix · vector. */
     static void times(double[] matrix, double[] vector, double[] into) {
         int n = vector.length;
         for (int i = 0; i < n; i++) {
-            double sum = 0;
-            int row = i * n;
-            for (int k = 0; k < n; k++) {
-                sum += matrix[row + k] * vector[k];
-            }
-            into[i] = sum;
+            into[i] = dot(matrix, i * n, vector, n);
         }
     }
 
@@ -36,12 +53,7 @@ final class Kernel {
         int n = vector.length;
         double total = 0;
         for (int i = 0; i < n; i++) {
-            double sum = 0;
-            int row = i * n;
-            for (int k = 0; k < i; k++) {
-                sum += matrix[row + k] * vector[k];
-            }
-            total += vector[i] * (2 * sum + matrix[row + i] * vector[i]);
+            total += vector[i] * (2 * dot(matrix, i * n, vector, i) + matrix[i * n + i] * vector[i]);
         }
         return total;
     }

@@ -10,9 +10,9 @@ import java.util.function.BooleanSupplier;
 /** Exact optimal designs for mixtures, from a fixed seed. */
 public final class OptimalDesigns {
     /** Work that settles usual problems, and ends hard ones well within a second of one core [multiplications]. */
-    public static final long USUAL_EFFORT = 300_000_000;
+    public static final long USUAL_EFFORT = 400_000_000;
 
-    private static final double SHARE_OF_THE_SEARCH = 0.75;
+    private static final double SHARE_OF_THE_SEARCH = 0.85;
 
     private static final double MERGED = 1e-6;
 
@@ -67,7 +67,7 @@ public final class OptimalDesigns {
     private static DesignAnswer search(
             DesignTask task, DesignSpace space, double[] moments, long effort, BooleanSupplier stop) {
         Meter meter = new Meter((long) (SHARE_OF_THE_SEARCH * effort), stop);
-        long budget = (long) (0.85 * meter.limit() / (task.wishes().repeats() > 0 ? 2 : 1));
+        long budget = (long) (0.9 * meter.limit() / (task.wishes().repeats() > 0 ? 2 : 1));
         Search search = searched(new Ground(task, space, moments), task, budget, meter);
         List<double[]> points = Merging.merged(search.best(), MERGED);
         int missing = task.wishes().repeats() - repeats(points);

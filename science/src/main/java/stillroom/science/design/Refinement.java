@@ -8,6 +8,7 @@ import java.util.function.BooleanSupplier;
 /** Moves the runs of a design off the candidates, each along straight ways within the region, until nothing gains. */
 final class Refinement {
     private static final double WORTH = 1e-13;
+    private static final int WAYS = 4;
 
     private final Ground ground;
     private final Meter meter;
@@ -69,10 +70,12 @@ final class Refinement {
         meter.spend(rows.length * e * e + e * e * e * (ground.isD() ? 1 : 3));
     }
 
+    /** Tries the steepest ways first, and only those that climb. */
     private void improve(int run) {
-        for (Walk.Aim aim : walk.aims(mixture(run))) {
-            walk.way(mixture(run), aim).ifPresent(way -> along(run, way));
-        }
+        Kernel.times(ground.isD() ? inverse : smoothed, rows[run], image);
+        double[] slopes = ground.space().slopes(points[run], image);
+        meter.spend(2L * ground.size() * ground.size());
+        walk.steepest(mixture(run), slopes, WAYS).forEach(way -> along(run, way));
     }
 
     private double[] mixture(int run) {
@@ -87,7 +90,7 @@ final class Refinement {
         }
         Stretch.Gain gain = ground.isD() ? determinantGain(run) : spreadGain(run);
         double best = stretch.best(gain);
-        meter.spend((long) (stretch.nodes().length * 2) * ground.size() * ground.size());
+        meter.spend((long) stretch.nodes().length * 3 / 2 * ground.size() * ground.size());
         double reached = stretch.value(gain, best);
         double worth = ground.isD() ? 1 + WORTH : WORTH * Math.abs(ground.score(inverse, logDeterminant));
         if (reached > worth) {

@@ -21,6 +21,7 @@ final class Search {
     private final Meter meter;
     private final List<double[]> candidates;
     private List<double[]> best = List.of();
+    private int[] incumbent = new int[0];
     private double bestScore = Double.NEGATIVE_INFINITY;
     private int starts;
     private int idle;
@@ -51,7 +52,7 @@ final class Search {
     }
 
     /** A design of candidate numbers. */
-    private record Kept(double score, int[] design) {}
+    private record Kept(double score, State state, int[] design) {}
 
     /** @return whether any design was found that is not singular */
     boolean run() {
@@ -61,6 +62,7 @@ final class Search {
             if (kept.isEmpty()) {
                 return !best.isEmpty();
             }
+            widen(kept);
             refine(kept);
             idle = bestScore > before + EQUAL * Math.max(1, Math.abs(before)) ? 0 : idle + 1;
         }
@@ -70,26 +72,37 @@ final class Search {
 
     private List<Kept> exchange() {
         Exchange exchange = new Exchange(ground, candidates, random, meter);
-        BooleanSupplier done = either(meter.after(budget / 6));
+        BooleanSupplier done = either(meter.after(budget / 5));
         List<Kept> kept = new ArrayList<>();
-        int round = 0;
         int unfruitful = 0;
-        int runs = ground.freshCount();
+        int round = 0;
         do {
-            if (round < 3 || kept.isEmpty() || random.nextInt(3) == 0) {
-                exchange.begin();
-            } else {
-                exchange.shake(
-                        kept.get(random.nextInt(Math.min(3, kept.size()))).design(),
-                        1 + random.nextInt(Math.max(2, runs / 3)));
-            }
+            boolean sound = started(exchange, kept, round++);
             starts++;
-            round++;
-            if (exchange.climb(kept.isEmpty() ? either(meter.after(budget / 2)) : done)) {
-                unfruitful = offer(kept, new Kept(exchange.score(), exchange.chosen())) ? 0 : unfruitful + 1;
+            if (sound && exchange.climb(kept.isEmpty() ? either(meter.after(budget / 2)) : done)) {
+                unfruitful = offer(kept, new Kept(exchange.score(), exchange.state(), exchange.chosen()))
+                        ? 0
+                        : unfruitful + 1;
             }
         } while (!done.getAsBoolean() && unfruitful < 150);
         return kept;
+    }
+
+    /** Where the best design of earlier rounds is, then afresh, then mostly shaken. */
+    private boolean started(Exchange exchange, List<Kept> kept, int round) {
+        if (round == 0 && incumbent.length > 0) {
+            return exchange.begin(incumbent);
+        }
+        boolean afresh = kept.isEmpty() || incumbent.length == 0 && round < 3 || random.nextInt(8) == 0;
+        return afresh ? exchange.begin() : shaken(exchange, kept);
+    }
+
+    /** Mostly the best so far with a few runs thrown elsewhere, at times one of the next. */
+    private boolean shaken(Exchange exchange, List<Kept> kept) {
+        int which = random.nextInt(4) > 0 ? 0 : random.nextInt(Math.min(5, kept.size()));
+        exchange.back(kept.get(which).state());
+        exchange.shake(2 + random.nextInt(Math.max(2, Math.min(14, ground.freshCount() / 3))));
+        return true;
     }
 
     /** @return whether it is among the best few, and new */
@@ -106,6 +119,28 @@ final class Search {
         return true;
     }
 
+    /** Lets the best designs take any candidate, also those that the shortlist lacks; what they take joins it. */
+    private void widen(List<Kept> kept) {
+        List<double[]> all = ground.space().candidates();
+        if (all.size() <= candidates.size()) {
+            return;
+        }
+        List<double[]> wide = new ArrayList<>(candidates);
+        wide.addAll(all);
+        Exchange exchange = new Exchange(ground, wide, random, meter);
+        BooleanSupplier done = either(meter.after(budget / 12));
+        for (int k = 0; k < Math.min(3, kept.size()) && !done.getAsBoolean(); k++) {
+            if (exchange.begin(kept.get(k).design()) && exchange.climb(done)) {
+                int[] design = exchange.chosen();
+                for (int i = 0; i < design.length; i++) {
+                    design[i] = design[i] < candidates.size() ? design[i] : addCandidate(wide.get(design[i]));
+                }
+                kept.set(k, new Kept(exchange.score(), kept.get(k).state(), design));
+            }
+        }
+        kept.sort(Comparator.comparingDouble(Kept::score).reversed());
+    }
+
     private void refine(List<Kept> kept) {
         BooleanSupplier done = either(meter.after(budget / 8));
         for (int k = 0; k < kept.size() && (k == 0 || !done.getAsBoolean()); k++) {
@@ -115,7 +150,7 @@ final class Search {
             }
             climb(points, 1e-6, k == 0 ? 12 : 6, meter.after(budget / 3));
         }
-        best.forEach(this::addCandidate);
+        incumbent = best.stream().mapToInt(this::addCandidate).toArray();
     }
 
     private void climb(List<double[]> points, double worth, int sweeps, BooleanSupplier done) {
@@ -131,9 +166,14 @@ final class Search {
         climb(best, 1e-13, 40, meter.after(budget / 8));
     }
 
-    private void addCandidate(double[] point) {
-        if (candidates.stream().noneMatch(other -> Candidates.same(other, point))) {
-            candidates.add(point);
+    /** @return its number */
+    private int addCandidate(double[] point) {
+        for (int j = 0; j < candidates.size(); j++) {
+            if (Candidates.same(candidates.get(j), point)) {
+                return j;
+            }
         }
+        candidates.add(point);
+        return candidates.size() - 1;
     }
 }

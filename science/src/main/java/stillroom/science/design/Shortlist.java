@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
  */
 final class Shortlist {
     private static final int FEW = 150;
+    private static final int MANY = 750;
     private static final double ROUGHLY = 0.02;
     private static final double GOOD_ENOUGH = 0.002;
 
@@ -29,7 +30,7 @@ final class Shortlist {
     List<double[]> foremost() {
         List<double[]> points = space.candidates();
         int p = space.terms();
-        int many = Math.max(FEW, Math.min(12 * p, FEW + 6 * p));
+        int many = Math.max(FEW, Math.min(24 * p, Math.min(MANY, 2 * FEW + 12 * p)));
         if (points.size() <= many) {
             return points;
         }

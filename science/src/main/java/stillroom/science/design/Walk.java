@@ -1,6 +1,7 @@
 package stillroom.science.design;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -10,6 +11,7 @@ import stillroom.science.mixture.Polytope;
 final class Walk {
     private static final int MOST_CORNERS = 14;
     private static final double NOWHERE = 1e-11;
+    private static final double FLAT = 1e-14;
 
     private final Polytope region;
     private final List<double[]> corners;
@@ -75,6 +77,22 @@ final class Walk {
         return (forth + back) * size > NOWHERE
                 ? Optional.of(new Way(step(mixture, direction, -back), step(mixture, direction, forth)))
                 : Optional.empty();
+    }
+
+    /** The steepest ways up from a mixture, measured by what they could gain to their ends if they stayed as steep. */
+    List<Way> steepest(double[] mixture, double[] slopes, int most) {
+        record Rising(Way way, double gain) {}
+        List<Rising> rising = new ArrayList<>();
+        for (Aim aim : aims(mixture)) {
+            double[] direction = aim.corner() ? minus(aim.goal(), mixture) : aim.goal();
+            double slope = Kernel.dot(slopes, direction);
+            double room = region.reach(mixture, slope > 0 ? direction : minus(new double[direction.length], direction));
+            if (Math.abs(slope) * room > FLAT) {
+                way(mixture, aim).ifPresent(way -> rising.add(new Rising(way, Math.abs(slope) * room)));
+            }
+        }
+        rising.sort(Comparator.comparingDouble(Rising::gain).reversed());
+        return rising.stream().limit(most).map(Rising::way).toList();
     }
 
     private List<double[]> some(List<double[]> all) {

@@ -34,4 +34,19 @@ public final class Regressors {
             into[t] = product;
         }
     }
+
+    /** The slope of Σ weight·regressor along each entry of a point, written into the last argument. */
+    public void slopes(double[] point, double[] weights, double[] into) {
+        java.util.Arrays.fill(into, 0);
+        for (int t = 0; t < factors.length; t++) {
+            int[] entries = factors[t];
+            for (int skip = 0; skip < entries.length; skip++) {
+                double product = weights[t];
+                for (int k = 0; k < entries.length; k++) {
+                    product *= k == skip ? 1 : point[entries[k]];
+                }
+                into[entries[skip]] += product;
+            }
+        }
+    }
 }

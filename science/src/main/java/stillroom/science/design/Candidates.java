@@ -13,8 +13,9 @@ final class Candidates {
     private Candidates() {}
 
     static List<double[]> of(Polytope region, MixtureModel model) {
-        List<double[]> mixtures =
-                mixtures(region, Math.max(200, MOST / grid(model).size()));
+        List<double[]> mixtures = isStraight(model)
+                ? region.vertices()
+                : mixtures(region, Math.max(200, MOST / grid(model).size()));
         if (model.processes() == 0) {
             return mixtures;
         }
@@ -27,6 +28,11 @@ final class Candidates {
             }
         }
         return crossed;
+    }
+
+    /** Where no component enters twice, every gain is convex along a line, so that corners suffice. */
+    private static boolean isStraight(MixtureModel model) {
+        return model.terms().stream().allMatch(term -> term.components().size() <= 1);
     }
 
     private static List<double[]> mixtures(Polytope region, int most) {

@@ -56,7 +56,7 @@ final class Search {
 
     /** @return whether any design was found that is not singular */
     boolean run() {
-        for (int round = 0; round == 0 || (!enough.getAsBoolean() && idle < 3); round++) {
+        for (int round = 0; round == 0 || (!enough.getAsBoolean() && idle < 6); round++) {
             double before = bestScore;
             List<Kept> kept = exchange();
             if (kept.isEmpty()) {

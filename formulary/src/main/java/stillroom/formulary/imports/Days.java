@@ -18,6 +18,25 @@ record Days(Optional<Boolean> dayFirst) {
     private static final Pattern TWO_WAYS = Pattern.compile("(\\d{1,2})[/-](\\d{1,2})[/-](\\d{4})");
     private static final Pattern MONTH = Pattern.compile("(\\d{1,2})[./-](\\d{4})");
     private static final Pattern YEAR_MONTH = Pattern.compile("(\\d{4})[./-](\\d{1,2})");
+    private static final Pattern YEAR = Pattern.compile("20\\d{2}");
+    private static final Pattern SHORT_YEAR = Pattern.compile("(\\d{1,2})([./-])(\\d{1,2})\\2(\\d{2})");
+    private static final Pattern SHORT_MONTH = Pattern.compile("(\\d{1,2})[./-](\\d{2})");
+    private static final Pattern MONTH_WORD =
+            Pattern.compile("(?:(\\d{1,2})[.]?[ -/]?(?:de )?)?(\\p{L}{3,10})[.]?[ -/]?(?:de )?(\\d{4}|\\d{2})");
+    /** The beginnings of the names of months in six languages. */
+    private static final List<String> MONTHS = List.of(
+            "jan|ene|gen",
+            "feb|fev|fév",
+            "mar|mär|mrz|maa|mrt",
+            "apr|avr|abr",
+            "may|mai|mag|mei|may",
+            "jun|juin|giu",
+            "jul|juil|lug",
+            "aug|aou|aoû|ago",
+            "sep|set",
+            "oct|okt|ott",
+            "nov",
+            "dec|dez|déc|dic");
 
     static Days of(List<String> column) {
         boolean day = column.stream().anyMatch(text -> isOver(text, 1));
@@ -31,7 +50,8 @@ record Days(Optional<Boolean> dayFirst) {
     }
 
     /** The day that a text says; doubts are added to the flags. */
-    Optional<LocalDate> read(String text, List<Flag> flags) {
+    Optional<LocalDate> read(String typed, List<Flag> flags) {
+        String text = inFull(typed.strip());
         Matcher year = YEAR_FIRST.matcher(text);
         if (year.matches()) {
             return date(year.group(1), year.group(2), year.group(3));
@@ -49,7 +69,37 @@ record Days(Optional<Boolean> dayFirst) {
             return lastOf(month.group(2), month.group(1), flags);
         }
         Matcher turned = YEAR_MONTH.matcher(text);
-        return turned.matches() ? lastOf(turned.group(1), turned.group(2), flags) : Optional.empty();
+        return turned.matches() ? lastOf(turned.group(1), turned.group(2), flags) : inWords(text, flags);
+    }
+
+    /** "Jan 2027", "3 mars 2027", or a year alone. */
+    private static Optional<LocalDate> inWords(String text, List<Flag> flags) {
+        if (YEAR.matcher(text).matches()) {
+            flags.add(Flag.note("Of the year " + text + " the last day is taken."));
+            return date(text, "12", "31");
+        }
+        Matcher words = MONTH_WORD.matcher(text.toLowerCase(java.util.Locale.ROOT));
+        if (!words.matches()) {
+            return Optional.empty();
+        }
+        String year = words.group(3).length() == 2 ? "20" + words.group(3) : words.group(3);
+        for (int i = 0; i < MONTHS.size(); i++) {
+            if (words.group(2).matches("(" + MONTHS.get(i) + ").*")) {
+                String month = String.valueOf(i + 1);
+                return words.group(1) == null ? lastOf(year, month, flags) : date(year, month, words.group(1));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** With the century. */
+    private static String inFull(String typed) {
+        Matcher day = SHORT_YEAR.matcher(typed);
+        if (day.matches()) {
+            return day.group(1) + day.group(2) + day.group(3) + day.group(2) + "20" + day.group(4);
+        }
+        Matcher month = SHORT_MONTH.matcher(typed);
+        return month.matches() ? month.group(1) + "/20" + month.group(2) : typed;
     }
 
     private Optional<LocalDate> twoWays(Matcher two, List<Flag> flags) {

@@ -13,6 +13,8 @@ public enum Meaning {
     NOTE("Note"),
     SUPPLIER("Supplier"),
     PRICE("Price"),
+    PACK("Size of the pack"),
+    VALUE("Value of the stock"),
     STOCK("Amount on the shelf"),
     LOT("Lot"),
     RECEIVED("Day received"),
@@ -37,6 +39,13 @@ public enum Meaning {
 
     /** Whether such a column belongs to a list of materials and to no formula. */
     boolean isOfTheShelf() {
-        return this == SUPPLIER || this == PRICE || this == STOCK || this == LOT || this == RECEIVED || this == EXPIRY;
+        return this == SUPPLIER
+                || this == PRICE
+                || this == PACK
+                || this == VALUE
+                || this == STOCK
+                || this == LOT
+                || this == RECEIVED
+                || this == EXPIRY;
     }
 }

@@ -73,7 +73,14 @@ public final class SheetReading {
         Map<Integer, RowKind> kinds = new HashMap<>();
         List<Flag> flags =
                 new ArrayList<>(grid.remarks().stream().map(Flag::doubt).toList());
-        for (Table table : new Tables(grid, terms).find()) {
+        ListReading lists = ListReading.of(grid, terms);
+        materials.addAll(lists.materials());
+        columns.addAll(lists.columns());
+        kinds.putAll(lists.kinds());
+        flags.addAll(lists.flags());
+        List<Table> tables =
+                lists.isEmpty() || lists.leavesFormulas() ? new Tables(lists.rest(), terms).find() : List.of();
+        for (Table table : tables) {
             List<Row> rows = new RowReading(table, terms).read();
             breaks(table, terms).ifPresent(flags::add);
             rows.forEach(
@@ -82,27 +89,12 @@ public final class SheetReading {
                     .filter(column -> columns.stream().noneMatch(one -> one.place() == column.place()))
                     .forEach(columns::add);
             if (table.isShelfList(terms)) {
-                materials.addAll(new MaterialReading(table, rows, terms).read());
-                isPerhapsFormula(table).ifPresent(flags::add);
-            } else {
-                formulas.addAll(new FormulaReading(table, rows, terms).read());
+                flags.add(Flag.doubt("This may as well be a list of materials: it is taken for a formula."));
             }
+            formulas.addAll(new FormulaReading(table, rows, terms).read());
         }
         columns.sort(java.util.Comparator.comparingInt(Column::place));
-        if (!materials.isEmpty()) {
-            flags.add(Flag.note("Taken for a list of materials, as it has columns of the shelf and no shares."));
-        }
         return new ReadSheet(grid, formulas, materials, columns, kinds, terms.mark(), flags);
-    }
-
-    /** Names with amounts and prices and nothing else of the shelf may be a formula with its costs. */
-    private static Optional<Flag> isPerhapsFormula(Table table) {
-        boolean shelf = table.columns().stream()
-                .anyMatch(column -> column.meaning().isOfTheShelf() && column.meaning() != Meaning.PRICE);
-        return !shelf && !table.columns(Meaning.AMOUNT).isEmpty()
-                ? Optional.of(Flag.doubt(
-                        "This is taken for a list of materials with prices; it is perhaps a formula with its costs."))
-                : Optional.empty();
     }
 
     /** Headings in the middle of a sheet without a title above may belong to the formula above. */

@@ -2,6 +2,7 @@ package stillroom.ledger.imports;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import stillroom.formulary.formula.Amount;
@@ -36,14 +37,30 @@ final class Marks {
         boolean sheetFlagged =
                 sheets.stream().flatMap(sheet -> sheet.flags().stream()).anyMatch(Flag::doubtful);
         List<Meant.Formula> meantFormulas = meant.formulas() == null ? List.of() : meant.formulas();
-        for (int i = 0; i < Math.max(meantFormulas.size(), formulas.size()); i++) {
-            Optional<ReadFormula> read = i < formulas.size() ? Optional.of(formulas.get(i)) : Optional.empty();
-            Optional<Meant.Formula> wanted =
-                    i < meantFormulas.size() ? Optional.of(meantFormulas.get(i)) : Optional.empty();
-            // That nothing at all was understood is said, and so nothing is silent.
-            judge(file, wanted, read, sheetFlagged, formulas.isEmpty() && materials.isEmpty());
+        // That nothing at all was understood is said, and so nothing is silent.
+        boolean nothing = formulas.isEmpty() && materials.isEmpty();
+        List<ReadFormula> left = new ArrayList<>(formulas);
+        for (Meant.Formula wanted : meantFormulas) {
+            Optional<ReadFormula> read = left.stream()
+                    .max(Comparator.comparingLong(formula -> likeness(wanted, formula)))
+                    .filter(formula -> likeness(wanted, formula) > 0);
+            read.ifPresent(left::remove);
+            judge(file, Optional.of(wanted), read, sheetFlagged, nothing);
         }
-        judgeMaterials(file, meant.materials() == null ? List.of() : meant.materials(), materials, sheetFlagged);
+        left.forEach(more -> judge(file, Optional.empty(), Optional.of(more), sheetFlagged, nothing));
+        judgeMaterials(
+                file, meant.materials() == null ? List.of() : meant.materials(), materials, sheetFlagged, nothing);
+    }
+
+    /** How many lines a formula that was read has in common with one that was meant. */
+    private static long likeness(Meant.Formula meant, ReadFormula read) {
+        return meant.lines().stream()
+                .mapToLong(line -> read.lines().stream()
+                        .filter(one -> one.names().contains(line.name()))
+                        .mapToLong(one -> agrees(line, one) ? 2 : 1)
+                        .max()
+                        .orElse(0))
+                .sum();
     }
 
     private void judge(
@@ -109,17 +126,18 @@ final class Marks {
     }
 
     private void judgeMaterials(
-            String file, List<Meant.Material> meant, List<ReadMaterial> read, boolean sheetFlagged) {
+            String file, List<Meant.Material> meant, List<ReadMaterial> read, boolean sheetFlagged, boolean nothing) {
+        List<ReadMaterial> left = new ArrayList<>(read);
         for (Meant.Material material : meant) {
             lines++;
-            Optional<ReadMaterial> same = read.stream()
+            // A material may stand there with several lots.
+            Optional<ReadMaterial> same = left.stream()
                     .filter(one -> one.names().contains(material.name()))
-                    .findFirst();
+                    .max(Comparator.comparing(one -> agrees(material, one)));
+            same.ifPresent(left::remove);
             boolean isRight = same.map(one -> agrees(material, one)).orElse(false);
-            count(
-                    file + ": " + material + " <> " + same,
-                    isRight,
-                    same.map(ReadMaterial::isDoubtful).orElse(false));
+            boolean isFlagged = same.map(ReadMaterial::isDoubtful).orElse(sheetFlagged || (read.isEmpty() && nothing));
+            count(file + ": " + material + " <> " + same, isRight, isFlagged);
         }
         if (read.size() > meant.size()) {
             silent += sheetFlagged ? 0 : read.size() - meant.size();
@@ -140,9 +158,14 @@ final class Marks {
     }
 
     private static boolean agrees(Meant.Line meant, ReadLine read) {
-        boolean phase = meant.phase() == null || meant.phase().equals(read.phase());
+        boolean phase = meant.phase() == null || bare(meant.phase()).equals(bare(read.phase()));
         return phase
                 && read.amount().map(amount -> agrees(meant.amount(), amount)).orElse(false);
+    }
+
+    /** "Phase A" and "A" name the same phase. */
+    private static String bare(String phase) {
+        return phase.replaceFirst("(?i)^(phase|fase)\\s+(?=\\S{1,3}$)", "");
     }
 
     private static boolean agrees(String meant, Amount amount) {
@@ -159,15 +182,16 @@ final class Marks {
     }
 
     private static boolean agrees(Meant.Material meant, ReadMaterial read) {
-        return read.price()
-                        .map(price -> price.paid().value().compareTo(new BigDecimal(meant.paid())) == 0
-                                && price.amount().value().compareTo(new BigDecimal(meant.grams())) == 0)
-                        .orElse(false)
-                && read.stock()
-                        .map(stock -> stock.value().compareTo(new BigDecimal(meant.stock())) == 0)
-                        .orElse(false)
-                && read.lot().equals(meant.lot())
-                && read.expires().isPresent();
+        return same(meant.paid(), read.price().map(price -> price.paid().value()))
+                && same(meant.grams(), read.price().map(price -> price.amount().value()))
+                && same(meant.stock(), read.stock().map(stock -> stock.value()))
+                && read.lot().equals(meant.lot());
+    }
+
+    private static boolean same(String meant, Optional<BigDecimal> read) {
+        return meant.isEmpty()
+                ? read.isEmpty()
+                : read.map(value -> value.compareTo(new BigDecimal(meant)) == 0).orElse(false);
     }
 
     private static String shown(ReadLine line) {

@@ -1,6 +1,7 @@
 #!/bin/sh
 # How long the pages of a workshop with 2,000 batches take; with "law", how long every one of 10,000 stored formulas takes to be
-# judged by the law of another day (at most 20 s on two cores). Not part of ./check: a busy machine must not fail it.
+# judged by the law of another day (at most 20 s on two cores); with "anew", how long a substitution from a shelf of 120 materials
+# takes (at most 1 s). Not part of ./check: a busy machine must not fail it.
 # MAVEN=./mvnw uses the wrapper in place of an installed Maven.
 set -eu
 cd "$(dirname "$0")/.."
@@ -11,6 +12,9 @@ path="desk/target/test-classes:desk/target/classes:ledger/target/classes:formula
 if [ "${1:-}" = law ]; then
     shift
     main=stillroom.desk.law.SweepBenchmark
+elif [ "${1:-}" = anew ]; then
+    shift
+    main=stillroom.desk.reformulation.AnewBenchmark
 else
     main=stillroom.desk.bench.PageBenchmark
 fi

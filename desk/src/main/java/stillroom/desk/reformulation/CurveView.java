@@ -14,8 +14,8 @@ import stillroom.formulary.reformulation.TradeOff;
 final class CurveView {
     private static final double LEFT = 60;
     private static final double WIDTH = 550;
-    private static final double TOP = 20;
-    private static final double HEIGHT = 230;
+    private static final double TOP = 36;
+    private static final double HEIGHT = 214;
 
     private CurveView() {}
 

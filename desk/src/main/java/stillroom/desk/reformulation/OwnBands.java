@@ -57,9 +57,8 @@ final class OwnBands {
                 double least = percent(input, LEAST + key).orElse(0.0);
                 if (least > most) {
                     input.refuse(LEAST + key, "The least must not be above the most.");
-                } else {
-                    allowed.put(key, new Wish.Allowed(least / PERCENT, most / PERCENT));
                 }
+                allowed.put(key, new Wish.Allowed(Math.min(least, most) / PERCENT, most / PERCENT));
             }
         });
         return allowed;

@@ -28,7 +28,13 @@ final class AccessibilityTest {
             "/products/1/compare?left=1&right=2",
             "/products/1/versions/2/plan?by=containers&containers=20&fill=250&fillUnit=ml",
             "/products/1/versions/2/plan?by=mass&mass=90000",
-            "/products/1/versions/2/plan/shopping?by=mass&mass=90000");
+            "/products/1/versions/2/plan/shopping?by=mass&mass=90000",
+            "/products/1/versions/2/anew",
+            "/products/1/versions/2/anew?without=sles-27&aim=CHANGE&own-anionic-active-matter=12&most-glycerin-99=5",
+            "/products/1/versions/2/anew?aim=COST&curve=on&first=COST&second=CHANGE",
+            "/products/1/versions/2/anew?active=much",
+            "/side-by-side",
+            "/side-by-side?of=1.1&of=1.2");
 
     /** Forms that are sent with nothing in them that could be taken. */
     private static final List<String> FORMS = List.of(

@@ -165,20 +165,49 @@ class AnewPagesTest {
         assertThat(answered("?use=soon&aim=CHANGE").body()).contains("1. With Sodium coco-sulfate");
     }
 
-    /** Some hundred materials and a curve of whole ingredients: no machine is done with it when the first page is written. */
     @Test
-    void aLongSearchShowsWhatItHasAndCanBeStopped() {
-        desk.ledger().materials().book().materials().stream()
-                .filter(card -> !card.composition().isEmpty())
-                .forEach(card -> receive(card.key()));
-        String query =
-                "?without=sles-27&aim=FEW&curve=on&first=COUNT&second=CHANGE&active=60&water=60&family=90&charge=90";
-        OpenDesk.Answer page = desk.get(path() + query);
-        assertThat(page.body()).contains("Still looking", "Stop looking", "steps. What stands below is kept.");
-        OpenDesk.Answer stopped = desk.post(path() + "/stop" + query, Map.of());
-        assertThat(stopped.status()).isEqualTo(303);
-        OpenDesk.Answer after = answered(query);
-        assertThat(after.body()).doesNotContain("Still looking").contains("Looking was stopped");
+    void eachWayOutIsOneClick() {
+        String body = answered("?without=sles-27&aim=CHANGE").body();
+        assertThat(body).contains("No formula keeps all of this", "Sodium laureth sulfate 27 % solution is to go");
+        java.util.regex.Matcher way = java.util.regex.Pattern.compile(
+                        "<a class=\"button\" href=\"([^\"]*/anew\\?[^\"]*)\">Allow")
+                .matcher(body);
+        int ways = 0;
+        while (way.find()) {
+            String address = way.group(1).replace("&amp;", "&");
+            assertThat(answered(address.substring(address.indexOf('?'))).body())
+                    .contains("1. ", "Take this as a new draft");
+            ways++;
+        }
+        assertThat(ways).isGreaterThanOrEqualTo(2);
+    }
+
+    @Test
+    void aBandOfItsOwnAndAnotherDoseAreAskedBack() {
+        OpenDesk.Answer page =
+                answered("?aim=COST&own-anionic-active-matter=2&most-glycerin-99=3.1&least-glycerin-99=2.9");
+        assertThat(page.body())
+                .contains("name=\"own-anionic-active-matter\" type=\"text\" value=\"2\"", "name=\"most-glycerin-99\"")
+                .contains("Anionic active matter goes from", "2.90");
+        OpenDesk.Answer wrong = desk.get(path() + "?least-glycerin-99=5&most-glycerin-99=1");
+        assertThat(wrong.status()).isEqualTo(422);
+        assertThat(wrong.body()).contains("The least must not be above the most.");
+    }
+
+    @Test
+    void theReasonStandsOnTheDraft() {
+        receive("sles-70");
+        String query = "?without=sles-27&aim=CHANGE";
+        answered(query);
+        desk.post(path() + "/take/1" + query, Map.of());
+        FormulaVersion made =
+                desk.ledger().products().newest(version.productId()).orElseThrow();
+        assertThat(made.why())
+                .startsWith("Made anew from version " + version.number())
+                .contains("without Sodium laureth sulfate 27 % solution", "With Sodium laureth sulfate 70 % paste");
+        assertThat(desk.get("/products/" + made.productId() + "/versions/" + made.number())
+                        .body())
+                .contains("without Sodium laureth sulfate 27 % solution");
     }
 
     @Test

@@ -67,6 +67,25 @@ public record Answer(
                 .toList();
     }
 
+    boolean isNoBetterThanBefore(Measure measure) {
+        return switch (measure) {
+            case COST -> isNoBetter(Requirements.COST, false);
+            case NATURAL -> isNoBetter(Requirements.NATURAL, true);
+            case COUNT -> {
+                long before =
+                        changes.stream().filter(change -> change.before() > 0).count();
+                yield changes.stream().filter(change -> change.after() > 0).count() >= before;
+            }
+            case CHANGE -> false;
+        };
+    }
+
+    private boolean isNoBetter(String name, boolean more) {
+        return figures.stream()
+                .filter(figure -> figure.name().equals(name))
+                .anyMatch(figure -> more ? figure.after() <= figure.before() : figure.after() >= figure.before());
+    }
+
     boolean isSetBehind() {
         return !reproaches().isEmpty();
     }

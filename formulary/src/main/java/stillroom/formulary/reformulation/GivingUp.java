@@ -10,7 +10,7 @@ import stillroom.formulary.reformulation.Answer.Compared;
 
 /** What an answer gives up, in words: what gets dearer, which figures leave the middle of their bands, which findings are new. */
 final class GivingUp {
-    private static final double MONEY = 0.005;
+    private static final double MONEY = 0.0005;
     private static final double NATURAL = 0.05;
     /** A figure that has moved by less of its band has stayed. */
     private static final double MOVED = 0.1;
@@ -51,13 +51,8 @@ final class GivingUp {
             boolean dearer = figure.name().equals(Requirements.COST) && by > MONEY;
             boolean lessNatural = figure.name().equals(Requirements.NATURAL) && by < -NATURAL;
             if (dearer || lessNatural) {
-                words.add(String.format(
-                        Locale.ROOT,
-                        "%s goes from %.2f to %.2f%s.",
-                        figure.name(),
-                        figure.before(),
-                        figure.after(),
-                        lessNatural ? " %" : ""));
+                String pattern = lessNatural ? "%s goes from %.2f to %.2f %%." : "%s goes from %.3f to %.3f.";
+                words.add(String.format(Locale.ROOT, pattern, figure.name(), figure.before(), figure.after()));
             }
         }
     }

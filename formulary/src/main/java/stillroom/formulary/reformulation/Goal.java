@@ -1,5 +1,9 @@
 package stillroom.formulary.reformulation;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
 /**
  * What is to be made best, as weights: the sum of changes (in parts of the whole formula), the cost (in parts of the present
  * cost), natural origin (in parts of the whole), the count of ingredients (in twentieths), and how far figures leave the
@@ -53,6 +57,13 @@ public record Goal(double change, double cost, double natural, double count, dou
     /** It counts for more than between equals. */
     boolean weighs(Measure measure) {
         return weight(measure) > TIE;
+    }
+
+    /** The one measure that counts, where it is one, and not how little changes. */
+    Optional<Measure> only() {
+        List<Measure> counts =
+                Arrays.stream(Measure.values()).filter(this::weighs).toList();
+        return counts.size() == 1 && counts.get(0) != Measure.CHANGE ? Optional.of(counts.get(0)) : Optional.empty();
     }
 
     boolean asksCost() {

@@ -60,6 +60,10 @@ public final class Reformulation {
             boolean proven = solved instanceof BlendAnswer.Optimal;
             stopped |= !proven;
             Answer answer = judging.answer(problem, mix, objective(solved), proven, Prices.of(problem, mix, patience));
+            if (!answers.isEmpty() && isNoBetterThanNow(wish, answer)) {
+                more = false;
+                break;
+            }
             Set<Integer> aside = used(problem, mix, true);
             if (!answer.breaches().isEmpty()) {
                 refused.add(refusal(problem, aside.isEmpty() ? used(problem, mix, false) : aside, answer));
@@ -76,6 +80,12 @@ public final class Reformulation {
         }
         fill(answers, behind, wish.answers(), found);
         return new Result(answers, List.of(), List.of(), refused, more, stopped);
+    }
+
+    /** "Cheaper" that is dearer than now is no answer, where nothing need change. */
+    private static boolean isNoBetterThanNow(Wish wish, Answer answer) {
+        boolean mayStay = wish.without().isEmpty() && wish.useUp().isEmpty();
+        return mayStay && wish.goal().only().map(answer::isNoBetterThanBefore).orElse(false);
     }
 
     /** What the evaluation likes less comes after all else, and only where places are left. */

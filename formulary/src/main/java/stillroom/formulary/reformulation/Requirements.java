@@ -31,8 +31,8 @@ final class Requirements {
     static final String NATURAL = "Natural origin";
     static final String HLB = "HLB of the emulsifiers";
     static final String REQUIRED_HLB = "Required HLB of the oils";
-    static final String ANIONIC_CHARGE = "Anionic charge, net";
-    static final String CATIONIC_CHARGE = "Cationic charge, net";
+    static final String ANIONIC_CHARGE = "Net anionic charge";
+    static final String CATIONIC_CHARGE = "Net cationic charge";
 
     private static final double PERCENT = 100;
     /** Costs are asked for at so many parts of the currency. */

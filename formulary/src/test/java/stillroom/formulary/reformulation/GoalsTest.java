@@ -173,6 +173,56 @@ class GoalsTest {
         assertThat(saved).isCloseTo(price, within(6e-5));
     }
 
+    /** With the same materials a price is exact near by; with others a wider band can only save more. */
+    @Test
+    void noWiderBandSavesLessThanItsPrice() {
+        java.util.regex.Pattern price = java.util.regex.Pattern.compile(
+                "Each 0\\.1 % more of (.+ active matter|.+ shelf) costs ([0-9.]+) per 100 g\\.");
+        int tried = 0;
+        Recast recast = ReformulationTest.recast();
+        for (int shelf : new int[] {60, 120, 400}) {
+            Reformulation work = new Reformulation(recast, ReformulationTest.shelf(shelf), Patience.ENDLESS);
+            Wish cheap = Wish.of(Goal.LOWEST_COST);
+            Answer here = work.solve(cheap).answers().get(0);
+            for (String words : here.prices()) {
+                java.util.regex.Matcher told = price.matcher(words);
+                if (told.matches()) {
+                    String name = Character.toUpperCase(told.group(1).charAt(0))
+                            + told.group(1).substring(1);
+                    double at = present(recast, name);
+                    double usual = name.endsWith("shelf") ? Bands.USUAL.family() : Bands.USUAL.activeMatter();
+                    Bands wider = Bands.USUAL.withOwn(name, usual + 100 * 0.1 / at);
+                    Answer there = work.solve(cheap.with(wider)).answers().get(0);
+                    double saved = Measure.COST.of(here) - Measure.COST.of(there);
+                    double said = Double.parseDouble(told.group(2));
+                    assertThat(saved).as(words).isGreaterThan(0.94 * said - 4e-5);
+                    if (materials(here).equals(materials(there))) {
+                        assertThat(saved).as(words).isCloseTo(said, within(0.06 * said + 4e-5));
+                    }
+                    tried++;
+                }
+            }
+        }
+        assertThat(tried).isGreaterThanOrEqualTo(6);
+    }
+
+    private static java.util.Set<String> materials(Answer answer) {
+        return answer.formula().lines().stream()
+                .map(line -> line.materialKey())
+                .collect(java.util.stream.Collectors.toSet());
+    }
+
+    /** Where a figure stands in the present formula [%]. */
+    private static double present(Recast recast, String name) {
+        Problem problem = Problem.of(recast, ReformulationTest.shelf(400), Wish.of(Goal.LOWEST_COST));
+        return problem.requirements().stream()
+                .filter(each -> each.name().equals(name))
+                .findFirst()
+                .flatMap(Requirement::band)
+                .orElseThrow()
+                .at();
+    }
+
     @Test
     void anyTwoGoalsMakeACurve() {
         for (Measure first : List.of(Measure.COST, Measure.COUNT)) {

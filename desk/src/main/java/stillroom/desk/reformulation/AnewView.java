@@ -28,6 +28,8 @@ final class AnewView {
     private AnewView() {}
 
     static AnewPage of(Desk desk, Context request, Subjected subjected, Asked asked, Optional<Searching> searching) {
+        // Asked first: what ends while the page is written is looked at again, and never seems to have found nothing.
+        boolean over = searching.map(Searching::isOver).orElse(true);
         Optional<Result> result = searching.flatMap(Searching::result);
         String query = request.queryString() == null ? "" : request.queryString();
         return new AnewPage(
@@ -54,14 +56,14 @@ final class AnewView {
                         .toList(),
                 asked.bands().noHarsher(),
                 searching.isPresent(),
-                searching.map(one -> !one.isOver()).orElse(false),
+                !over,
                 searching.map(Searching::nodes).orElse(0L),
                 searching.map(Searching::refused).orElse(""),
                 result.map(Result::conflict).orElse(List.of()),
                 result.map(found -> ways(found, asked, subjected)).orElse(List.of()),
                 result.map(Result::refused).orElse(List.of()),
                 result.map(Result::more).orElse(false),
-                searching.map(one -> one.isOver() && one.isStopped()).orElse(false),
+                over && searching.map(Searching::isStopped).orElse(false),
                 cards(searching.map(Searching::found).orElse(List.of())),
                 curve(asked, searching));
     }

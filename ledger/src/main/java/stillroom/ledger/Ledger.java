@@ -9,6 +9,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.material.StarterLibrary;
+import stillroom.formulary.trial.TrialSet;
+import stillroom.formulary.trial.ViscosityCurve;
 import stillroom.ledger.batch.BatchBook;
 import stillroom.ledger.document.Drawer;
 import stillroom.ledger.document.Happenings;
@@ -182,7 +184,15 @@ public final class Ledger implements AutoCloseable {
         }
         try (Aside aside = Aside.copyOf(folder);
                 Ledger copy = open(aside.folder())) {
-            return new CsvTables(copy.products, copy.materials, copy.lots, copy.batches).write(into);
+            return new CsvTables(
+                            copy.products,
+                            copy.materials,
+                            copy.lots,
+                            copy.batches,
+                            copy.drawer(TrialSet.DRAWER, TrialSet.class).list(),
+                            copy.drawer(ViscosityCurve.DRAWER, ViscosityCurve.class)
+                                    .list())
+                    .write(into);
         }
     }
 

@@ -9,6 +9,7 @@ import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Typed;
+import stillroom.desk.trials.Studies.Study;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Product;
@@ -19,12 +20,20 @@ import stillroom.ledger.batch.BatchRow;
  * One product: its brief in short and all versions of its formula.
  *
  * @param versions newest first
+ * @param studies trials and curves on it
  * @param typed the form that duplicates it
  */
 public record ProductPage(
-        Frame frame, Product product, List<VersionRow> versions, Verdict verdict, String currency, Typed typed) {
+        Frame frame,
+        Product product,
+        List<VersionRow> versions,
+        List<Study> studies,
+        Verdict verdict,
+        String currency,
+        Typed typed) {
     public ProductPage {
         versions = List.copyOf(versions);
+        studies = List.copyOf(studies);
     }
 
     /** A version with the batches that were made from it. */

@@ -15,6 +15,7 @@ import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Input;
 import stillroom.desk.shell.Judgement;
 import stillroom.desk.shell.Typed;
+import stillroom.desk.trials.Studies;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.FormulaVersion;
@@ -93,6 +94,7 @@ public final class ProductRoutes {
                 desk.frame(request, product.name(), Section.PRODUCTS),
                 product,
                 versions,
+                Studies.of(desk, product.id()),
                 Judgement.claims(product.brief()),
                 desk.ledger().settings().read().currency(),
                 typed);

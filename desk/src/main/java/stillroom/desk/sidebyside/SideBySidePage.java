@@ -9,6 +9,7 @@ import stillroom.desk.shell.Frame;
  * Several versions beside each other.
  *
  * @param columns the versions, in the order asked
+ * @param tooMany how many more were asked for than fit
  * @param measured of those that are runs of trials
  * @param others versions that can be put beside them
  */
@@ -16,6 +17,7 @@ public record SideBySidePage(
         Frame frame,
         List<Column> columns,
         List<Choice> others,
+        int tooMany,
         List<Row> lines,
         List<Row> substances,
         List<Row> figures,

@@ -16,6 +16,7 @@ import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.sidebyside.SideBySidePage.Column;
 import stillroom.desk.sidebyside.SideBySidePage.Row;
+import stillroom.desk.trials.Studies;
 import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Product;
@@ -31,13 +32,14 @@ public final class SideBySideRoutes {
     }
 
     private static void show(Desk desk, Context request) {
-        List<Version> versions = request.queryParams("of").stream()
-                .filter(asked -> !asked.isEmpty())
+        List<String> asked = request.queryParams("of").stream()
+                .filter(one -> !one.isEmpty())
                 .distinct()
-                .limit(MOST)
-                .map(asked -> version(desk, asked))
                 .toList();
-        desk.pages().show(request, "sidebyside/several.jte", page(desk, request, versions));
+        List<Version> versions =
+                asked.stream().limit(MOST).map(one -> version(desk, one)).toList();
+        int tooMany = Math.max(0, asked.size() - MOST);
+        desk.pages().show(request, "sidebyside/several.jte", page(desk, request, versions, tooMany));
     }
 
     private static Version version(Desk desk, String asked) {
@@ -56,16 +58,17 @@ public final class SideBySideRoutes {
         return Version.of(desk, product, version);
     }
 
-    private static SideBySidePage page(Desk desk, Context request, List<Version> versions) {
+    private static SideBySidePage page(Desk desk, Context request, List<Version> versions, int tooMany) {
         return new SideBySidePage(
                 desk.frame(request, "Side by side", Section.PRODUCTS),
                 versions.stream().map(one -> column(one, versions)).toList(),
                 versions.size() < MOST ? others(desk, versions) : List.of(),
-                rows(versions, Version::lines, ""),
-                rows(versions, Version::substances, ""),
+                tooMany,
+                rows(versions, Version::lines, "none"),
+                rows(versions, Version::substances, "none"),
                 rows(versions, Version::figures, "not known"),
-                rows(versions, Version::measured, ""),
-                rows(versions, Version::readings, ""));
+                rows(versions, Version::measured, "not a run"),
+                rows(versions, Version::readings, "none"));
     }
 
     private static Column column(Version one, List<Version> all) {
@@ -105,12 +108,14 @@ public final class SideBySideRoutes {
     }
 
     private static List<Choice> others(Desk desk, List<Version> versions) {
+        Map<String, String> runs = Studies.runNames(desk);
         List<Choice> others = new ArrayList<>();
         for (Product product : desk.ledger().products().products()) {
             for (FormulaVersion version : desk.ledger().products().versions(product.id())) {
                 String address = product.id() + "." + version.number();
                 if (versions.stream().noneMatch(one -> one.address().equals(address))) {
-                    others.add(new Choice(address, product.name() + ", version " + version.number()));
+                    others.add(new Choice(
+                            address, runs.getOrDefault(address, product.name() + ", version " + version.number())));
                 }
             }
         }

@@ -11,6 +11,7 @@ import stillroom.desk.products.Amounts;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Judgement;
+import stillroom.desk.trials.Studies;
 import stillroom.formulary.evaluation.Evaluation;
 import stillroom.formulary.evaluation.Portion;
 import stillroom.formulary.evaluation.Subject;
@@ -24,6 +25,7 @@ import stillroom.formulary.material.Substance;
  * One version with all that is compared.
  *
  * @param batches made from it, newest first
+ * @param called as a run of trials; empty where it is none
  * @param measured in a set of trials that it is a run of, with what was set
  */
 record Version(
@@ -34,6 +36,7 @@ record Version(
         Evaluation evaluation,
         Amounts amounts,
         List<BatchWork> batches,
+        String called,
         Map<String, String> measured) {
     static Version of(Desk desk, Product product, FormulaVersion version) {
         MaterialBook book = desk.ledger().materials().book(version);
@@ -43,7 +46,9 @@ record Version(
                 .map(row -> BatchWork.of(desk, row.batch().id()))
                 .toList();
         Amounts amounts = Amounts.of(evaluation, desk.ledger().settings().read());
-        return new Version(product, version, book, subject, evaluation, amounts, batches, Trialled.of(desk, version));
+        String called = Studies.runNames(desk).getOrDefault(product.id() + "." + version.number(), "");
+        return new Version(
+                product, version, book, subject, evaluation, amounts, batches, called, Trialled.of(desk, version));
     }
 
     String address() {
@@ -51,7 +56,7 @@ record Version(
     }
 
     String name() {
-        return product.name() + ", version " + version.number();
+        return called.isEmpty() ? product.name() + ", version " + version.number() : called;
     }
 
     /** Percent of each material, by its name, in working order. */
@@ -79,9 +84,12 @@ record Version(
                                 .map(Substance::inciName)
                                 .filter(name -> !name.isEmpty())
                                 .orElse(share.substance()),
-                        Format.range(
-                                share.inThePot().lower() * 100, share.inThePot().upper() * 100, 3)));
+                        percent(share.inThePot().lower() * 100, share.inThePot().upper() * 100)));
         return shown;
+    }
+
+    private static String percent(double low, double high) {
+        return high > 0 && high < 0.0005 ? "under 0.001" : Format.range(low, high, 3);
     }
 
     /** Total, water, active matter, pH, cost and what else is reckoned. */

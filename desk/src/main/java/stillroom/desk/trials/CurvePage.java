@@ -6,6 +6,7 @@ import java.util.Optional;
 import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Typed;
+import stillroom.formulary.trial.ViscosityCurve;
 import stillroom.science.curve.Conditions.Geometry;
 
 /**
@@ -66,6 +67,14 @@ public record CurvePage(Frame frame, Typed typed, List<Choice> products, Shown s
 
     public boolean isFlowCup() {
         return typed.value("geometry").equals(Geometry.FLOW_CUP.name());
+    }
+
+    /** What kind of curve it is, in words. */
+    static String kind(ViscosityCurve.Against against) {
+        return switch (against) {
+            case DOSE -> "viscosity against salt or thickener";
+            case SHEAR_RATE -> "viscosity against the shear rate";
+        };
     }
 
     static List<Choice> geometryChoices() {

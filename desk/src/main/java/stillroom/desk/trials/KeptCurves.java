@@ -27,7 +27,7 @@ final class KeptCurves {
 
     KeptCurves(Desk desk) {
         this.desk = desk;
-        this.drawer = desk.ledger().drawer("viscosity-curve", ViscosityCurve.class);
+        this.drawer = desk.ledger().drawer(ViscosityCurve.DRAWER, ViscosityCurve.class);
     }
 
     static void add(RoutesConfig routes, Desk desk) {

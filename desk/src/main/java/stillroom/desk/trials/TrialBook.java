@@ -14,7 +14,7 @@ public final class TrialBook {
     private final Drawer<TrialSet> drawer;
 
     public TrialBook(Desk desk) {
-        this.drawer = desk.ledger().drawer("trial-set", TrialSet.class);
+        this.drawer = desk.ledger().drawer(TrialSet.DRAWER, TrialSet.class);
     }
 
     public List<TrialSet> all() {

@@ -139,5 +139,12 @@ class SeveralPagesTest {
                         set.responses().get(0).name() + "<",
                         set.responses().get(0).unit());
         assertThat(desk.get("/trials/" + set.key()).body()).contains("Side by side");
+        String all = path() + "?of=" + base
+                + set.runs().stream()
+                        .map(one -> "&of=" + set.product() + "." + one.version())
+                        .collect(java.util.stream.Collectors.joining());
+        assertThat(desk.get(all).body())
+                .contains("Six fit beside each other: 7 more were asked for and are left out.")
+                .doesNotContain("Put it beside");
     }
 }

@@ -77,6 +77,9 @@ class KeptCurveTest {
         assertThat(answer.status()).isEqualTo(303);
         assertThat(desk.get(answer.location()).body()).contains("Salt in summer", "Five readings at four different");
         assertThat(desk.get("/trials").body()).contains("Salt in summer", "/trials/curves/v0001");
+        long product = desk.ledger().products().products().get(0).id();
+        assertThat(desk.get("/products/" + product).body())
+                .contains("/trials/curves/v0001", "viscosity against salt or thickener");
         assertThat(desk.post("/trials/curves/v0001", readings(FALLING, Map.of("count", "1", "celsius", "25.3")))
                         .status())
                 .isEqualTo(303);

@@ -25,15 +25,18 @@ class SideBySideTest {
             OpenDesk.Answer answer = desk.get(address);
             assertThat(answer.status()).isEqualTo(200);
             assertThat(answer.body())
-                    .contains("Three lines, version 1", "trials: three, version 2")
+                    .contains(
+                            "Three lines, version 1",
+                            "three, run " + set.runs().get(1).order())
                     .contains("Material cost of 100 g", "Batch T-1", "Aqua", "differs")
                     .containsPattern("Glycerin, vegetable[^<]*<span class=\"soft small\"> differs</span></th>"
-                            + "<td class=\"number\">25.00</td>");
+                            + "<td role=\"cell\" class=\"number\" data-label=\"Three lines, version 1\">25.00</td>");
             assertThat(desk.get("/trials/" + set.key()).body())
                     .contains("/side-by-side?of=" + lines.product() + ".1&amp;of=");
             assertThat(desk.get("/side-by-side?of=9.9").status()).isEqualTo(404);
             assertThat(desk.get("/side-by-side?of=x").status()).isEqualTo(404);
-            assertThat(desk.get("/side-by-side").body()).contains("Choose a version to begin with.");
+            assertThat(desk.get("/side-by-side").body())
+                    .contains("Choose a version, or a run of trials, to begin with.");
         }
     }
 }

@@ -44,6 +44,10 @@ class TrialPagesTest {
         TrialSet set = newest(desk.ledger());
         assertThat(desk.get("/trials").body()).contains(set.name());
         assertThat(desk.get("/trials/" + set.key()).body()).contains("Weigh it out", "Laureth sulfate");
+        for (long product : List.of(set.base().product(), set.product())) {
+            assertThat(desk.get("/products/" + product).body())
+                    .contains("/trials/" + set.key(), "trials, 12 of 12 runs measured");
+        }
         OpenDesk.Answer results = desk.get("/trials/" + set.key() + "/results?response=Viscosity");
         assertThat(results.status()).isEqualTo(200);
         assertThat(results.body())

@@ -30,6 +30,9 @@ public record TrialSet(
         List<Response> responses,
         Chosen design,
         List<Run> runs) {
+    /** Name of the drawer in which sets are kept. */
+    public static final String DRAWER = "trial-set";
+
     public TrialSet {
         components = List.copyOf(components);
         constraints = List.copyOf(constraints);

@@ -24,6 +24,9 @@ public record ViscosityCurve(
         double brought,
         Optional<Double> wanted,
         List<Series> series) {
+    /** Name of the drawer in which curves are kept. */
+    public static final String DRAWER = "viscosity-curve";
+
     public ViscosityCurve {
         series = List.copyOf(series);
     }

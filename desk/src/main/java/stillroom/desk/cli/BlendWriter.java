@@ -3,6 +3,7 @@ package stillroom.desk.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.function.LongSupplier;
 import stillroom.science.blend.Blend;
 import stillroom.science.blend.BlendAnswer;
 import stillroom.science.blend.BlendSolver;
@@ -20,18 +21,22 @@ final class BlendWriter {
     private final BlendTask task;
     private final ObjectNode answer = JsonNodeFactory.instance.objectNode();
 
-    private BlendWriter(BlendTask task) {
+    private final LongSupplier nanoseconds;
+
+    private BlendWriter(BlendTask task, LongSupplier nanoseconds) {
         this.task = task;
+        this.nanoseconds = nanoseconds;
     }
 
-    static ObjectNode write(BlendTask task, BlendStatus status) {
-        return new BlendWriter(task).solve(status);
+    /** @param nanoseconds a clock with any beginning */
+    static ObjectNode write(BlendTask task, BlendStatus status, LongSupplier nanoseconds) {
+        return new BlendWriter(task, nanoseconds).solve(status);
     }
 
     private ObjectNode solve(BlendStatus status) {
-        long from = System.nanoTime();
+        long from = nanoseconds.getAsLong();
         BlendAnswer found = BlendSolver.solve(task.blend(), within(task.seconds()));
-        double seconds = (System.nanoTime() - from) / 1e9;
+        double seconds = (nanoseconds.getAsLong() - from) / 1e9;
         ObjectNode said = found.match(
                 optimal -> optimal(optimal), stopped -> stopped(stopped, status), infeasible -> infeasible(status));
         said.put("nodes", found.nodes());
@@ -43,9 +48,9 @@ final class BlendWriter {
         return said;
     }
 
-    private static Patience within(double seconds) {
-        long end = System.nanoTime() + (long) (seconds * 1e9);
-        return progress -> System.nanoTime() - end > 0;
+    private Patience within(double seconds) {
+        long end = nanoseconds.getAsLong() + (long) (seconds * 1e9);
+        return progress -> nanoseconds.getAsLong() - end > 0;
     }
 
     private ObjectNode optimal(BlendAnswer.Optimal optimal) {

@@ -41,7 +41,7 @@ final class Blends implements Answering {
             said.set("id", asked.get("id"));
         }
         try {
-            said.setAll(BlendWriter.write(BlendReader.read(asked, seconds), status));
+            said.setAll(BlendWriter.write(BlendReader.read(asked, seconds), status, System::nanoTime));
             out.println(Json.write(said));
             out.flush();
         } catch (IllegalArgumentException refused) {

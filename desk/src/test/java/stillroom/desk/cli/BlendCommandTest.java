@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -12,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -135,5 +137,33 @@ class BlendCommandTest {
         Ran ran = solve(peers);
         assertThat(ran.status()).isEqualTo(5);
         assertThat(ran.answers().get(0).get("status").asText()).isEqualTo("stopped");
+    }
+
+    /** By a clock that goes on by a millisecond each time it is looked at: the time is over at the same step on every machine. */
+    @Test
+    void stoppedItSaysTheBestSoFarTheBoundAndTheGap() throws IOException {
+        ObjectNode peers = BlendCsv.problem(PEERS.resolve("materials.csv"), PEERS.resolve("limits.csv"), 8);
+        double optimum = 4.00767915403;
+        double bound = 0;
+        double gap = Double.POSITIVE_INFINITY;
+        for (double seconds : new double[] {0.03, 0.04, 0.05}) {
+            AtomicLong clock = new AtomicLong();
+            BlendStatus status = new BlendStatus();
+            ObjectNode said =
+                    BlendWriter.write(BlendReader.read(peers, seconds), status, () -> clock.addAndGet(1_000_000));
+            assertThat(said.get("status").asText()).isEqualTo("stopped");
+            assertThat(status.exit()).isEqualTo(5);
+            double objective = said.get("objective").asDouble();
+            assertThat(said.get("cost").asDouble()).isCloseTo(objective, within(1e-9));
+            assertThat(objective).isBetween(optimum - 1e-9, 1.5 * optimum);
+            assertThat(said.get("bound").asDouble()).isBetween(bound, optimum);
+            assertThat(said.get("gap").asDouble())
+                    .isEqualTo((objective - said.get("bound").asDouble()) / objective)
+                    .isLessThanOrEqualTo(gap);
+            assertThat(said.get("seconds").asDouble()).isBetween(seconds, seconds + 0.01);
+            bound = said.get("bound").asDouble();
+            gap = said.get("gap").asDouble();
+        }
+        assertThat(gap).isLessThan(0.3);
     }
 }

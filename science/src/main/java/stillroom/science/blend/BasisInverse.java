@@ -49,7 +49,7 @@ final class BasisInverse {
         }
         for (int i = 0; i < rows; i++) {
             if (i != row && column[i] != 0) {
-                DualSimplex.addMultiple(inverse[i], pivoted, -column[i]);
+                Vectors.addMultiple(inverse[i], pivoted, -column[i]);
             }
         }
     }
@@ -89,8 +89,8 @@ final class BasisInverse {
         for (int i = 0; i < rows; i++) {
             double times = matrix[i][k];
             if (i != k && times != 0) {
-                DualSimplex.addMultiple(matrix[i], matrix[k], -times);
-                DualSimplex.addMultiple(inverse[i], inverse[k], -times);
+                Vectors.addMultiple(matrix[i], matrix[k], -times);
+                Vectors.addMultiple(inverse[i], inverse[k], -times);
             }
         }
         return true;

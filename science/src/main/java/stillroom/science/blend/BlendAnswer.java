@@ -41,8 +41,11 @@ public sealed interface BlendAnswer {
             return stopped.apply(this);
         }
 
-        /** How far the best blend may be from the optimum, relative to an objective above 1. */
+        /** How far the best blend may be from the optimum, relative to an objective above 1; infinite where that is not known. */
         public double gap() {
+            if (best.isEmpty() || Double.isInfinite(bound)) {
+                return Double.POSITIVE_INFINITY;
+            }
             return (objective - bound) / Math.max(1, Math.abs(objective));
         }
     }

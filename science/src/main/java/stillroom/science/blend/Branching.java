@@ -75,8 +75,8 @@ final class Branching {
     }
 
     private Choice tryOut(Node node, int j, double fraction, double bound, Basis basis, double cutoff) {
-        double absent = side(node.decisions().with(j, false), bound, basis, cutoff);
-        double used = side(node.decisions().with(j, true), bound, basis, cutoff);
+        double absent = side(workings.dominance.with(node.decisions(), j, false), bound, basis, cutoff);
+        double used = side(workings.dominance.with(node.decisions(), j, true), bound, basis, cutoff);
         without.learn(j, absent - bound, fraction);
         with.learn(j, used - bound, missing(j, fraction));
         return new Choice(j, absent, used);

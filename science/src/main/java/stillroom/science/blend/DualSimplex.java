@@ -1,5 +1,8 @@
 package stillroom.science.blend;
 
+import static stillroom.science.blend.Vectors.addMultiple;
+import static stillroom.science.blend.Vectors.dot;
+
 import java.util.Arrays;
 
 /**
@@ -19,7 +22,6 @@ final class DualSimplex {
         STALLED
     }
 
-    private static final double FEASIBLE = 1e-10;
     private static final double PIVOT = 1e-9;
     /** A reduced cost below this, in parts of the largest cost, is 0. */
     private static final double ROUNDING = 1e-12;
@@ -31,16 +33,12 @@ final class DualSimplex {
     private final int columns;
     private final BasisInverse inverse;
     private final RatioTest ratios;
-    private final double[] x;
+    private final Standing at;
     private final double[] reduced;
     private final double[] pivotRow;
     private final double[] pivotColumn;
     private final double[] work;
-    private final int[] basis;
-    private final boolean[] basic;
-    private int conflictRow = -1;
     private int sinceRefresh;
-    private long iterations;
 
     DualSimplex(BoxedProgram program) {
         this.program = program;
@@ -49,43 +47,19 @@ final class DualSimplex {
         int all = rows + columns;
         inverse = new BasisInverse(program);
         ratios = new RatioTest(program);
-        x = new double[all];
+        at = new Standing(program);
         reduced = new double[all];
         pivotRow = new double[all];
         pivotColumn = new double[rows];
         work = new double[rows];
-        basis = new int[rows];
-        basic = new boolean[all];
-        fromActivities();
-    }
-
-    /** Starts from the basis of all row activities. */
-    final void fromActivities() {
-        Arrays.fill(basic, false);
-        System.arraycopy(program.lower, 0, x, 0, x.length);
-        for (int i = 0; i < rows; i++) {
-            basis[i] = columns + i;
-            basic[columns + i] = true;
-        }
     }
 
     Basis basis() {
-        boolean[] atUpper = new boolean[x.length];
-        for (int j = 0; j < x.length; j++) {
-            atUpper[j] = !basic[j] && x[j] > program.lower[j];
-        }
-        return new Basis(basis.clone(), atUpper);
+        return at.kept();
     }
 
     void restore(Basis from) {
-        Arrays.fill(basic, false);
-        for (int i = 0; i < rows; i++) {
-            basis[i] = from.basic(i);
-            basic[basis[i]] = true;
-        }
-        for (int j = 0; j < x.length; j++) {
-            x[j] = from.atUpper(j) ? program.upper[j] : program.lower[j];
-        }
+        at.restore(from);
     }
 
     Outcome solve(double cutoff, int mostIterations) {
@@ -102,7 +76,6 @@ final class DualSimplex {
                 refresh();
             } else if (!pivot(row, turn > 20 * (rows + 20))) {
                 if (sinceRefresh == 0) {
-                    conflictRow = row;
                     return Outcome.INFEASIBLE;
                 }
                 refresh();
@@ -112,65 +85,35 @@ final class DualSimplex {
     }
 
     double objective() {
-        double sum = 0;
-        for (int j = 0; j < columns; j++) {
-            sum += program.cost[j] * x[j];
-        }
-        return sum;
+        return at.objective();
     }
 
     double value(int variable) {
-        return x[variable];
+        return at.x[variable];
     }
 
     /** Change of the objective per unit of a variable that stands at a bound; 0 for a basic one. */
     double reducedCost(int variable) {
-        return basic[variable] ? 0 : reduced[variable];
+        return at.basic[variable] ? 0 : reduced[variable];
     }
 
     /** Change of the objective per unit by which a row's activity bound is moved up. */
     double rowPrice(int row) {
-        return basic[columns + row] ? 0 : reduced[columns + row];
+        return at.basic[columns + row] ? 0 : reduced[columns + row];
     }
 
-    /** After INFEASIBLE: the multiplier of each row in a sum of rows that no values within the bounds can satisfy. */
-    double[] conflictMultipliers() {
-        return inverse.row(conflictRow).clone();
-    }
-
-    long iterations() {
-        return iterations;
-    }
-
-    /**
-     * Inverse, reduced costs and values anew; each nonbasic variable to the bound that its reduced cost asks for. One that asks for
-     * none stays: moved by the rounding of a 0, it would undo what the pivots have mended, again and again.
-     */
+    /** Inverse, reduced costs and values anew. */
     private void refresh() {
-        if (!inverse.factor(basis)) {
-            fromActivities();
-            inverse.factor(basis);
+        if (!inverse.factor(at.basis)) {
+            at.fromActivities();
+            inverse.factor(at.basis);
         }
         sinceRefresh = 0;
         price();
-        double nothing = ROUNDING * largestCost();
-        for (int j = 0; j < x.length; j++) {
-            if (!basic[j]) {
-                boolean atUpper = reduced[j] < -nothing || (reduced[j] <= nothing && x[j] > program.lower[j]);
-                x[j] = atUpper ? program.upper[j] : program.lower[j];
-            }
-        }
-        Arrays.fill(work, 0);
+        at.toBounds(reduced, ROUNDING * largestCost());
+        at.nonbasicSums(work);
         for (int i = 0; i < rows; i++) {
-            double[] row = program.a[i];
-            double sum = basic[columns + i] ? 0 : -x[columns + i];
-            for (int j = 0; j < columns; j++) {
-                sum += basic[j] ? 0 : row[j] * x[j];
-            }
-            work[i] = sum;
-        }
-        for (int i = 0; i < rows; i++) {
-            x[basis[i]] = -dot(inverse.row(i), work);
+            at.x[at.basis[i]] = -dot(inverse.row(i), work);
         }
     }
 
@@ -188,14 +131,14 @@ final class DualSimplex {
         for (int i = 0; i < rows; i++) {
             double price = 0;
             for (int k = 0; k < rows; k++) {
-                price += program.cost[basis[k]] * inverse.row(k)[i];
+                price += program.cost[at.basis[k]] * inverse.row(k)[i];
             }
             if (price != 0) {
                 addMultiple(reduced, program.a[i], -price);
                 reduced[columns + i] += price;
             }
         }
-        for (int variable : basis) {
+        for (int variable : at.basis) {
             reduced[variable] = 0;
         }
     }
@@ -205,7 +148,7 @@ final class DualSimplex {
         int best = -1;
         double most = 0;
         for (int i = 0; i < rows; i++) {
-            double outside = outside(basis[i]);
+            double outside = at.outside(at.basis[i]);
             if (outside != 0) {
                 double[] row = inverse.row(i);
                 double score = outside * outside / dot(row, row);
@@ -218,19 +161,11 @@ final class DualSimplex {
         return best;
     }
 
-    /** Negative below the lower bound, positive above the upper, 0 within the tolerance. */
-    private double outside(int variable) {
-        double below = x[variable] - program.lower[variable];
-        double above = x[variable] - program.upper[variable];
-        double slack = FEASIBLE * (1 + Math.abs(program.upper[variable]));
-        return below < -slack ? below : above > slack ? above : 0;
-    }
-
     private boolean pivot(int row, boolean careful) {
-        int leaves = basis[row];
-        double outside = outside(leaves);
+        int leaves = at.basis[row];
+        double outside = at.outside(leaves);
         computePivotRow(row);
-        int enters = ratios.entering(pivotRow, reduced, x, basic, outside, careful);
+        int enters = ratios.entering(pivotRow, reduced, at, outside, careful);
         if (enters < 0) {
             return false;
         }
@@ -266,52 +201,33 @@ final class DualSimplex {
         Arrays.fill(work, 0);
         for (int k = 0; k < ratios.flipped(); k++) {
             int j = ratios.flipped(k);
-            double to = x[j] > program.lower[j] ? program.lower[j] : program.upper[j];
+            double to = at.otherBound(j);
             for (int i = 0; i < rows; i++) {
-                work[i] += program.coefficient(i, j) * (to - x[j]);
+                work[i] += program.coefficient(i, j) * (to - at.x[j]);
             }
-            x[j] = to;
+            at.x[j] = to;
         }
         for (int i = 0; i < rows; i++) {
-            x[basis[i]] -= dot(inverse.row(i), work);
+            at.x[at.basis[i]] -= dot(inverse.row(i), work);
         }
     }
 
     private void exchange(int row, int enters, double leavesAt) {
-        int leaves = basis[row];
+        int leaves = at.basis[row];
         double dualStep = reduced[enters] / pivotColumn[row];
         addMultiple(reduced, pivotRow, -dualStep);
         reduced[enters] = 0;
         reduced[leaves] = -dualStep;
-        double step = (x[leaves] - leavesAt) / pivotColumn[row];
+        double step = (at.x[leaves] - leavesAt) / pivotColumn[row];
         for (int i = 0; i < rows; i++) {
-            x[basis[i]] -= step * pivotColumn[i];
+            at.x[at.basis[i]] -= step * pivotColumn[i];
         }
-        x[leaves] = leavesAt;
-        x[enters] += step;
-        basis[row] = enters;
-        basic[leaves] = false;
-        basic[enters] = true;
+        at.x[leaves] = leavesAt;
+        at.x[enters] += step;
+        at.exchange(row, enters);
         inverse.exchange(row, pivotColumn);
-        iterations++;
         if (++sinceRefresh >= REFRESH) {
             refresh();
-        }
-    }
-
-    static double dot(double[] left, double[] right) {
-        double sum = 0;
-        for (int i = 0; i < left.length; i++) {
-            sum += left[i] * right[i];
-        }
-        return sum;
-    }
-
-    /** Adds a multiple of the shorter array to the front of the longer. */
-    static void addMultiple(double[] to, double[] of, double times) {
-        int length = Math.min(to.length, of.length);
-        for (int j = 0; j < length; j++) {
-            to[j] += times * of[j];
         }
     }
 }

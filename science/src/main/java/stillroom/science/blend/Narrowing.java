@@ -23,6 +23,8 @@ final class Narrowing {
     private final Decisions first;
     private Optional<Incumbent.Found> best = Optional.empty();
     private long nodes;
+    /** What all rounds have proven: a later one begins anew, but what an earlier one knew stays true. */
+    private double proven = Double.NEGATIVE_INFINITY;
 
     Narrowing(Blend blend, Patience patience) {
         this.blend = blend;
@@ -77,14 +79,16 @@ final class Narrowing {
         Patience shared = progress -> progress.nodes() >= mostNodes
                 || patience.isOver(new Progress(
                         Math.min(objective(), progress.best() + part.offset()),
-                        progress.bound() + part.offset(),
+                        Math.max(proven, progress.bound() + part.offset()),
                         before + progress.nodes()));
-        Searched searched = new Search(part.blend(), shared, objective() - part.offset()).run();
+        Searched searched =
+                new Search(part.blend(), whole.dominance.of(part.from()), shared, objective() - part.offset()).run();
         nodes += searched.nodes();
         searched.best()
                 .map(part::whole)
                 .filter(found -> found.objective() < objective())
                 .ifPresent(found -> best = Optional.of(found));
-        return new Searched(best, searched.bound() + part.offset(), searched.nodes(), searched.stopped());
+        proven = Math.max(proven, searched.bound() + part.offset());
+        return new Searched(best, proven, searched.nodes(), searched.stopped());
     }
 }

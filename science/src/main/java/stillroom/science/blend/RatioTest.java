@@ -34,14 +34,14 @@ final class RatioTest {
     }
 
     /** @return the entering variable, or -1 where none can mend the row: the programme is infeasible */
-    int entering(double[] row, double[] reduced, double[] x, boolean[] basic, double outside, boolean careful) {
+    int entering(double[] row, double[] reduced, Standing at, double outside, boolean careful) {
         double sign = outside < 0 ? -1 : 1;
-        int count = collect(row, reduced, x, basic, sign);
+        int count = collect(row, reduced, at, sign);
         double slope = Math.abs(outside);
         flipped = 0;
         while (count > 0) {
-            int at = next(row, count, careful);
-            int j = candidates[at];
+            int next = next(row, count, careful);
+            int j = candidates[next];
             double range = program.upper[j] - program.lower[j];
             slope -= Math.abs(row[j]) * range;
             if (slope <= ROUNDING) {
@@ -49,21 +49,21 @@ final class RatioTest {
             }
             flips[flipped++] = j;
             count--;
-            candidates[at] = candidates[count];
-            ratio[at] = ratio[count];
+            candidates[next] = candidates[count];
+            ratio[next] = ratio[count];
         }
         flipped = 0;
         return -1;
     }
 
-    private int collect(double[] row, double[] reduced, double[] x, boolean[] basic, double sign) {
+    private int collect(double[] row, double[] reduced, Standing at, double sign) {
         int count = 0;
         for (int j = 0; j < row.length; j++) {
-            if (Math.abs(row[j]) <= SMALL || basic[j] || program.upper[j] <= program.lower[j]) {
+            if (Math.abs(row[j]) <= SMALL || at.basic[j] || program.upper[j] <= program.lower[j]) {
                 continue;
             }
             double slant = sign * row[j];
-            boolean atUpper = x[j] > program.lower[j];
+            boolean atUpper = at.isAboveLower(j);
             if (slant > 0 != atUpper) {
                 candidates[count] = j;
                 ratio[count++] = Math.max(0, reduced[j] / slant);

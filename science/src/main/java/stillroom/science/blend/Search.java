@@ -22,8 +22,8 @@ final class Search {
     private double setAside = Double.POSITIVE_INFINITY;
 
     /** @param known objective of a blend at hand, which this search must beat; positive infinity where there is none */
-    Search(Blend blend, Patience patience, double known) {
-        this.workings = new Workings(blend);
+    Search(Blend blend, Dominance dominance, Patience patience, double known) {
+        this.workings = new Workings(blend, dominance);
         this.incumbent = new Incumbent(workings, known);
         this.rounding = new Rounding(workings, incumbent);
         this.branching = new Branching(workings);
@@ -67,13 +67,12 @@ final class Search {
         if (outcome != Outcome.OPTIMAL) {
             return null;
         }
-        double bound = workings.objective();
+        double bound = Math.max(node.bound(), workings.objective());
         double[] fractions = workings.relaxation.fractions(workings.simplex);
         Basis basis = workings.simplex.basis();
         Decisions decisions = node.decisions().copy();
-        fixing.decide(decisions, workings.simplex, incumbent.cutoff() - bound);
-        boolean stands = workings.stands(fractions);
-        if (stands) {
+        fixing.decide(decisions, workings.simplex, incumbent.cutoff() - workings.objective());
+        if (workings.stands(fractions)) {
             incumbent.settle(decisions, fractions, basis);
         } else if (nodes % ROUND_EVERY == 1 || !incumbent.atHand()) {
             rounding.near(decisions, fractions, basis);
@@ -81,6 +80,7 @@ final class Search {
         if (bound > incumbent.cutoff()) {
             return null;
         }
+        workings.dominance.spread(decisions);
         return split(new Node(decisions, bound, basis), fractions);
     }
 
@@ -99,8 +99,8 @@ final class Search {
         return better.bound() <= incumbent.cutoff() ? better : null;
     }
 
-    private static Node side(Node node, Branching.Choice choice, boolean used) {
+    private Node side(Node node, Branching.Choice choice, boolean used) {
         double bound = used ? choice.boundWith() : choice.boundWithout();
-        return new Node(node.decisions().with(choice.ingredient(), used), bound, node.basis());
+        return new Node(workings.dominance.with(node.decisions(), choice.ingredient(), used), bound, node.basis());
     }
 }

@@ -10,9 +10,16 @@ final class Workings {
     final Blend blend;
     final Relaxation relaxation;
     final DualSimplex simplex;
+    final Dominance dominance;
 
     Workings(Blend blend) {
+        this(blend, Dominance.of(blend));
+    }
+
+    /** @param dominance known from a wider blend, of which this one keeps every blend that matters */
+    Workings(Blend blend, Dominance dominance) {
         this.blend = blend;
+        this.dominance = dominance;
         this.relaxation = new Relaxation(blend);
         this.simplex = new DualSimplex(relaxation.program());
     }

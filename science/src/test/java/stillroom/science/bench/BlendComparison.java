@@ -1,18 +1,19 @@
 package stillroom.science.bench;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.TimeUnit;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import stillroom.science.bench.OutsideSolver.Verdict;
 import stillroom.science.blend.Blend;
 import stillroom.science.blend.BlendAnswer;
 import stillroom.science.blend.BlendSolver;
 import stillroom.science.blend.GeneratedBlend;
+import stillroom.science.blend.GeneratedBlend.Shape;
 
 /**
  * Compares generated blends with GLPK and CBC, where these are installed (science/compare-blends.sh): objective and time, all
@@ -21,120 +22,156 @@ import stillroom.science.blend.GeneratedBlend;
  */
 public final class BlendComparison {
     private static final int[] MATERIALS = {20, 40, 60, 80, 120, 160, 200, 250, 300, 400};
+    /** Relative to an objective above 1. */
+    private static final double SAME = 1e-6;
 
     private static final java.lang.management.ThreadMXBean CPU =
             java.lang.management.ManagementFactory.getThreadMXBean();
     private final long limitSeconds;
+    private final List<Double> firstRatios = new ArrayList<>();
+    private final List<Double> ratios = new ArrayList<>();
+    private int different;
+    private int problems;
+    private int unsolved;
+    private int onlyOurs;
 
     private BlendComparison(long limitSeconds) {
         this.limitSeconds = limitSeconds;
     }
 
-    /** Arguments: seconds that each solver may take, first and last seed. */
+    /** Arguments: seconds that each solver may take, first and last seed, and a shape (or all) and a number of limits. */
     public static void main(String[] arguments) throws IOException, InterruptedException {
         BlendComparison comparison = new BlendComparison(Long.parseLong(arguments[0]));
-        System.out.println(
-                "materials limits at-most | objective glpk cbc | seconds first again glpk cbc | ratio to the faster");
-        for (long seed = Long.parseLong(arguments[1]); seed <= Long.parseLong(arguments[2]); seed++) {
-            int materials = MATERIALS[(int) (seed % MATERIALS.length)];
-            int properties = arguments.length > 3 ? Integer.parseInt(arguments[3]) : 4 + (int) (seed * 7 % 21);
-            comparison.compare(
-                    seed % 4 == 3
-                            ? GeneratedBlend.linear(seed, materials, properties)
-                            : GeneratedBlend.counted(seed, materials, properties, 5 + (int) (seed % 5)));
+        String shapes = arguments.length > 3 ? arguments[3] : "USUAL";
+        System.out.println("shape,seed,materials,limits,at_most,objective,glpk,cbc,nodes,first,again,glpk_s,cbc_s,"
+                + "first_ratio,ratio,checksum,used,remark");
+        for (Shape shape : Shape.values()) {
+            for (long seed = Long.parseLong(arguments[1]); seed <= Long.parseLong(arguments[2]); seed++) {
+                if (shapes.equals("all") || shapes.equals(shape.name())) {
+                    int properties = arguments.length > 4 ? Integer.parseInt(arguments[4]) : 4 + (int) (seed * 7 % 21);
+                    comparison.compare(
+                            new Problem(shape, seed, MATERIALS[(int) (seed % MATERIALS.length)], properties));
+                }
+            }
+        }
+        comparison.sumUp();
+    }
+
+    private record Problem(Shape shape, long seed, int materials, int properties) {
+        Blend blend() {
+            return seed % 4 == 3
+                    ? GeneratedBlend.linear(shape, seed, materials, properties)
+                    : GeneratedBlend.counted(shape, seed, materials, properties, atMost());
+        }
+
+        int atMost() {
+            return 5 + (int) (seed % 5);
         }
     }
 
-    private void compare(Blend blend) throws IOException, InterruptedException {
+    private void compare(Problem problem) throws IOException, InterruptedException {
+        Blend blend = problem.blend();
         Path file = Files.createTempFile("blend", ".lp");
-        Files.writeString(file, LpFile.of(blend));
-        Outside glpk = run(
-                List.of(
-                        "glpsol",
-                        "--lp",
-                        file.toString(),
-                        "--mipgap",
-                        "1e-9",
-                        "--tmlim",
-                        "" + limitSeconds,
-                        "-o",
-                        file + ".glpk"),
-                Path.of(file + ".glpk"),
-                "Objective:\\s+cost = (\\S+)");
-        Outside cbc = run(
-                List.of(
-                        "cbc",
-                        file.toString(),
-                        "ratio",
-                        "1e-9",
-                        "allow",
-                        "1e-10",
-                        "sec",
-                        "" + limitSeconds,
-                        "solve",
-                        "solu",
-                        file + ".cbc"),
-                Path.of(file + ".cbc"),
-                "objective value\\s+(\\S+)");
-        Timed first = solve(blend);
-        Timed again = solve(blend);
-        double faster = Math.min(glpk.seconds(), cbc.seconds());
+        String text = LpFile.of(blend);
+        Files.writeString(file, text);
+        OutsideSolver.Timed glpk = OutsideSolver.GLPK.ask(file, blend.size(), limitSeconds);
+        OutsideSolver.Timed cbc = OutsideSolver.CBC.ask(file, blend.size(), limitSeconds);
+        Files.delete(file);
+        Ours first = solve(blend);
+        Ours again = solve(blend);
+        double faster = Math.min(proven(glpk), proven(cbc));
+        problems++;
+        onlyOurs += Double.isInfinite(faster) && !again.says().equals("stopped") ? 1 : 0;
+        String remark = remark(again, glpk.said()) + remark(again, cbc.said());
+        different += remark.isEmpty() ? 0 : 1;
+        if (!again.says().equals("stopped") && !Double.isInfinite(faster)) {
+            firstRatios.add(first.seconds() / faster);
+            ratios.add(again.seconds() / faster);
+        } else if (again.says().equals("stopped")) {
+            unsolved++;
+        }
         System.out.printf(
                 Locale.ROOT,
-                "%3d %2d %s | %s %.9f %.9f | %.3f %.3f %.3f %.3f | %.2f %.2f %s%n",
-                blend.size(),
-                blend.limits().size(),
-                blend.useLimits().isEmpty() ? "-" : blend.useLimits().get(0).atMost(),
-                first.says(),
-                glpk.objective(),
-                cbc.objective(),
+                "%s,%d,%d,%d,%s,%s,%s,%s,%d,%.4f,%.4f,%.3f,%.3f,%.2f,%.2f,%s,%s,%s%n",
+                problem.shape(),
+                problem.seed(),
+                problem.materials(),
+                problem.properties(),
+                blend.useLimits().isEmpty() ? "" : problem.atMost(),
+                again.says(),
+                says(glpk.said()),
+                says(cbc.said()),
+                again.nodes(),
                 first.seconds(),
                 again.seconds(),
                 glpk.seconds(),
                 cbc.seconds(),
                 first.seconds() / faster,
                 again.seconds() / faster,
-                again.says());
+                Checksum.of(text),
+                glpk.said().used().stream().map(String::valueOf).collect(Collectors.joining(" ")),
+                remark);
     }
 
-    private Timed solve(Blend blend) {
+    /** One that was stopped has not solved it, and counts as slower than any. */
+    private static double proven(OutsideSolver.Timed timed) {
+        return timed.said().verdict() == Verdict.OUT_OF_TIME ? Double.POSITIVE_INFINITY : timed.seconds();
+    }
+
+    private static String says(OutsideSolver.Said said) {
+        return switch (said.verdict()) {
+            case OPTIMAL -> String.format(Locale.ROOT, "%.12g", said.objective());
+            case INFEASIBLE -> "infeasible";
+            case OUT_OF_TIME -> "stopped " + said.objective();
+        };
+    }
+
+    /** What is different from a proven answer of another solver. */
+    private static String remark(Ours ours, OutsideSolver.Said other) {
+        return switch (other.verdict()) {
+            case OUT_OF_TIME -> "";
+            case INFEASIBLE -> ours.says().equals("infeasible") ? "" : "not infeasible ";
+            case OPTIMAL ->
+                Math.abs(ours.objective() - other.objective()) <= SAME * Math.max(1, Math.abs(other.objective()))
+                        ? ""
+                        : "differs ";
+        };
+    }
+
+    private void sumUp() {
+        System.out.printf(
+                Locale.ROOT,
+                "%d problems: %d different from a proven answer, %d that ours did not solve in time, %d that only ours solved.%n"
+                        + "Time as a ratio to the faster of GLPK and CBC: median %.2f, at most %.2f (first call %.2f, %.2f)%n",
+                problems,
+                different,
+                unsolved,
+                onlyOurs,
+                median(ratios),
+                Collections.max(ratios),
+                median(firstRatios),
+                Collections.max(firstRatios));
+    }
+
+    private static double median(List<Double> of) {
+        return of.stream().sorted().toList().get(of.size() / 2);
+    }
+
+    private Ours solve(Blend blend) {
         long from = System.nanoTime();
         long cpuFrom = CPU.getCurrentThreadCpuTime();
         BlendAnswer answer =
                 BlendSolver.solve(blend, progress -> System.nanoTime() - from > limitSeconds * 1_000_000_000L);
         double seconds = (CPU.getCurrentThreadCpuTime() - cpuFrom) / 1e9;
-        String says = answer.match(
-                optimal -> String.format(Locale.ROOT, "%.9f", optimal.objective()),
-                stopped -> String.format(Locale.ROOT, "stopped:%.6f>%.6f", stopped.objective(), stopped.bound()),
-                infeasible -> "infeasible");
-        return new Timed(says + "(" + answer.nodes() + ")", seconds);
+        return answer.match(
+                optimal -> new Ours(
+                        String.format(Locale.ROOT, "%.12g", optimal.objective()),
+                        optimal.objective(),
+                        answer.nodes(),
+                        seconds),
+                stopped -> new Ours("stopped", stopped.objective(), answer.nodes(), seconds),
+                infeasible -> new Ours("infeasible", Double.NaN, answer.nodes(), seconds));
     }
 
-    private record Timed(String says, double seconds) {}
-
-    private record Outside(double objective, double seconds) {}
-
-    private Outside run(List<String> command, Path output, String pattern) throws IOException, InterruptedException {
-        long from = System.nanoTime();
-        Path cpu = Files.createTempFile("cpu", ".txt");
-        List<String> timed = new java.util.ArrayList<>(
-                List.of("bash", "-c", "TIMEFORMAT='%U %S'; { time \"$@\" >/dev/null 2>&1; } 2>" + cpu, "time"));
-        timed.addAll(command);
-        Process process = new ProcessBuilder(timed)
-                .redirectErrorStream(true)
-                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                .start();
-        if (!process.waitFor(2 * limitSeconds + 10, TimeUnit.SECONDS)) {
-            process.destroyForcibly();
-        }
-        String[] said = Files.readString(cpu, StandardCharsets.UTF_8).trim().split(" ");
-        double seconds = said.length == 2
-                ? Double.parseDouble(said[0]) + Double.parseDouble(said[1])
-                : (System.nanoTime() - from) / 1e9;
-        if (!Files.exists(output)) {
-            return new Outside(Double.NaN, seconds);
-        }
-        Matcher found = Pattern.compile(pattern).matcher(Files.readString(output, StandardCharsets.UTF_8));
-        return new Outside(found.find() ? Double.parseDouble(found.group(1)) : Double.NaN, seconds);
-    }
+    private record Ours(String says, double objective, long nodes, double seconds) {}
 }

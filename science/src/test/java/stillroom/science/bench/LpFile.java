@@ -8,10 +8,10 @@ import stillroom.science.blend.Ingredient;
 import stillroom.science.blend.Limit;
 
 /** Writes a blend as a CPLEX LP file, which GLPK and CBC read; only linear costs are written. */
-final class LpFile {
+public final class LpFile {
     private LpFile() {}
 
-    static String of(Blend blend) {
+    public static String of(Blend blend) {
         StringBuilder file = new StringBuilder("Minimize\n cost: ");
         file.append(sum(blend.ingredients().stream()
                 .map(ingredient -> ingredient.cost().perFraction())

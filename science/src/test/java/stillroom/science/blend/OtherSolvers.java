@@ -1,7 +1,10 @@
 package stillroom.science.blend;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import org.hipparchus.exception.MathIllegalStateException;
+import org.hipparchus.optim.LocalizedOptimFormats;
 import org.hipparchus.optim.MaxIter;
 import org.hipparchus.optim.linear.LinearConstraint;
 import org.hipparchus.optim.linear.LinearConstraintSet;
@@ -80,7 +83,7 @@ public final class OtherSolvers {
                 .toArray();
         List<LinearConstraint> rows = new ArrayList<>();
         double[] ones = new double[count];
-        java.util.Arrays.fill(ones, 1);
+        Arrays.fill(ones, 0, count - blend.beside(), 1);
         rows.add(new LinearConstraint(ones, Relationship.EQ, 1));
         for (int j = 0; j < count; j++) {
             double[] unit = new double[count];
@@ -106,5 +109,18 @@ public final class OtherSolvers {
                         GoalType.MINIMIZE,
                         new NonNegativeConstraint(true))
                 .getValue();
+    }
+
+    /** Whether the linear blend, without least doses and use limits, exists, as the simplex of Hipparchus says. */
+    static boolean isPossible(Blend blend) {
+        try {
+            hipparchus(blend);
+            return true;
+        } catch (MathIllegalStateException impossible) {
+            if (impossible.getSpecifier() != LocalizedOptimFormats.NO_FEASIBLE_SOLUTION) {
+                throw impossible;
+            }
+            return false;
+        }
     }
 }

@@ -10,6 +10,7 @@ import stillroom.desk.safety.SafetySheet;
  * @param missing what it lacks, one sentence each
  * @param facts of the brief, name and words
  * @param figures expected of the formula
+ * @param notMade codes of batches that were planned and nothing more
  * @param ingredients the ingredient list of the label
  */
 public record AssessorFile(
@@ -27,6 +28,7 @@ public record AssessorFile(
         SafetySheet safety,
         List<Found> findings,
         List<BatchOf> batches,
+        String notMade,
         List<Paper> papers,
         String ingredients,
         List<String> warnings) {

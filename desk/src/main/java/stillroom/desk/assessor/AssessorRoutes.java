@@ -7,14 +7,17 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.chemistry.Studied;
+import stillroom.desk.labels.LabelView;
 import stillroom.desk.papers.PaperBook;
 import stillroom.desk.papers.PaperBook.Filed;
 import stillroom.desk.papers.PaperBook.On;
 import stillroom.desk.sheets.RecordSheet;
+import stillroom.desk.sheets.SheetRoutes;
 import stillroom.desk.sheets.Sheets;
 import stillroom.desk.shell.Desk;
 import stillroom.formulary.formula.Line;
@@ -46,9 +49,11 @@ public final class AssessorRoutes {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes, StandardCharsets.UTF_8)) {
             put(zip, name + ".pdf", pdf(desk, of));
-            for (BatchRow row : desk.ledger()
-                    .batches()
-                    .fromVersion(of.product().id(), of.version().number())) {
+            Optional<byte[]> label = SheetRoutes.label(desk, new LabelView(desk, of.product(), of.version()), "");
+            if (label.isPresent()) {
+                put(zip, "label.pdf", label.get());
+            }
+            for (BatchRow row : AssessorView.made(desk, of).toList()) {
                 byte[] record = Sheets.set(
                         desk.pages(),
                         "sheets/record.jte",

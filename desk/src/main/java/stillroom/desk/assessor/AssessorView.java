@@ -22,6 +22,7 @@ import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.FindingWords;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Judgement;
+import stillroom.formulary.batch.BatchStage;
 import stillroom.formulary.batch.Yield;
 import stillroom.formulary.evaluation.Evaluation;
 import stillroom.formulary.evaluation.Figure;
@@ -63,7 +64,11 @@ record AssessorView(Desk desk, Studied of, Evaluation judged) {
                 judged.findings().stream()
                         .map(found -> new Found(FindingWords.of(found), found.says(), found.rule(), found.source()))
                         .toList(),
-                batches().map(this::batch).toList(),
+                made(desk, of).limit(MOST_BATCHES).map(this::batch).toList(),
+                all(desk, of)
+                        .filter(row -> row.stage() == BatchStage.PLANNED)
+                        .map(row -> row.batch().code())
+                        .collect(Collectors.joining(", ")),
                 papers(filed),
                 label.ingredientText(),
                 label.warnings().stream()
@@ -72,13 +77,17 @@ record AssessorView(Desk desk, Studied of, Evaluation judged) {
                         .toList());
     }
 
-    Stream<BatchRow> batches() {
+    /** The batches of the version that were begun, newest first. */
+    static Stream<BatchRow> made(Desk desk, Studied of) {
+        return all(desk, of).filter(row -> row.stage() != BatchStage.PLANNED);
+    }
+
+    private static Stream<BatchRow> all(Desk desk, Studied of) {
         return desk
                 .ledger()
                 .batches()
                 .fromVersion(of.product().id(), of.version().number())
-                .stream()
-                .limit(MOST_BATCHES);
+                .stream();
     }
 
     private List<Fact> facts(Brief brief) {

@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.util.Optional;
 import stillroom.desk.batches.BatchWork;
 import stillroom.desk.labels.LabelRoutes;
 import stillroom.desk.labels.LabelView;
@@ -59,13 +60,18 @@ public final class SheetRoutes {
     }
 
     private static void label(Desk desk, Context request, LabelView view, String batchCode) {
-        boolean demonstration = desk.ledger().settings().read().demonstration();
-        byte[] file = new LabelSetter(desk.pages(), Judgement.letterHeights())
-                .set(view.label(batchCode), view.sheet(), demonstration)
+        byte[] file = label(desk, view, batchCode)
                 .orElseThrow(() -> new BadRequestResponse("This text does not fit on "
                         + view.sheet().widthMillimetres() + " by "
                         + view.sheet().heightMillimetres()
                         + " mm in letters that may be that small. Choose a larger label, or a folded one."));
         Sheets.answer(request, file, "label " + batchCode);
+    }
+
+    /** The label as PDF; empty where its text does not fit on it. */
+    public static Optional<byte[]> label(Desk desk, LabelView view, String batchCode) {
+        boolean demonstration = desk.ledger().settings().read().demonstration();
+        return new LabelSetter(desk.pages(), Judgement.letterHeights())
+                .set(view.label(batchCode), view.sheet(), demonstration);
     }
 }

@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
@@ -21,8 +22,8 @@ public final class Sheets {
 
     private static final double STEP = 0.5;
 
-    private static final String STYLE =
-            new String(Assets.read("sheets/sheet.css").orElseThrow(), StandardCharsets.UTF_8);
+    private static final String STYLE = style("sheets/sheet.css");
+    private static final String COMPACT = style("sheets/compact.css");
 
     private Sheets() {}
 
@@ -33,8 +34,15 @@ public final class Sheets {
 
     /** A sheet on one page where that goes in letters that can be read; else of any length in usual ones. */
     public static byte[] onOnePage(Pages pages, String template, Object sheet) {
-        byte[] file = onPages(pages, template, sheet, 1);
-        return pageCount(file) == 1 ? file : set(pages, template, sheet);
+        for (String style : List.of(STYLE, STYLE + COMPACT)) {
+            for (double points = USUAL_POINTS; points >= SMALLEST_POINTS; points -= STEP) {
+                byte[] file = set(pages, template, sheet, style, points);
+                if (pageCount(file) == 1) {
+                    return file;
+                }
+            }
+        }
+        return set(pages, template, sheet);
     }
 
     /** The same for a sheet of several parts, each of which begins a page; else on as few pages as may be. */
@@ -52,8 +60,16 @@ public final class Sheets {
     }
 
     private static byte[] set(Pages pages, String template, Object sheet, double points) {
+        return set(pages, template, sheet, STYLE, points);
+    }
+
+    private static byte[] set(Pages pages, String template, Object sheet, String style, double points) {
         String size = String.format(Locale.ROOT, "body { font-size: %.2fpt; }%n", points);
-        return Pdf.of(pages.render(template, Map.of("page", sheet, "css", size + STYLE)));
+        return Pdf.of(pages.render(template, Map.of("page", sheet, "css", size + style)));
+    }
+
+    private static String style(String asset) {
+        return new String(Assets.read(asset).orElseThrow(), StandardCharsets.UTF_8);
     }
 
     /** Answers with a PDF under a name that every system takes. */

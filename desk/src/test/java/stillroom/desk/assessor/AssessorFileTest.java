@@ -98,7 +98,7 @@ class AssessorFileTest {
                 }
             }
             assertThat(names)
-                    .contains("documents/1--..-report.pdf")
+                    .contains("documents/1--..-report.pdf", "label.pdf")
                     .anyMatch(name -> name.endsWith("-for-the-assessor.pdf"))
                     .anyMatch(name -> name.startsWith("batch-records/") && name.endsWith(".pdf"))
                     .noneMatch(name -> name.contains("../"));

@@ -2,9 +2,16 @@ package stillroom.desk.recipes;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillroom.desk.OpenDesk;
@@ -64,6 +71,26 @@ class RecipeRouteTest {
             assertThat(desk.get(recipe + "?grams=NaN").body()).contains("is not a mass in grams");
             assertThat(desk.get(recipe(desk, List.of(), Formula.EMPTY)).status())
                     .isEqualTo(400);
+        }
+    }
+
+    /** The longest of the demonstration has fifteen lines and six steps with cautions. */
+    @Test
+    void everyRecipeOfTheDemonstrationStandsOnOnePage() throws Exception {
+        try (OpenDesk desk = OpenDesk.in(folder)) {
+            desk.post("/demonstration", Map.of());
+            for (Product product : desk.ledger().products().products()) {
+                String path = "/products/" + product.id() + "/versions/1/recipe.pdf";
+                byte[] pdf = HttpClient.newHttpClient()
+                        .send(
+                                HttpRequest.newBuilder(URI.create(desk.address() + path))
+                                        .build(),
+                                HttpResponse.BodyHandlers.ofByteArray())
+                        .body();
+                try (PDDocument document = Loader.loadPDF(pdf)) {
+                    assertThat(document.getNumberOfPages()).as(product.name()).isEqualTo(1);
+                }
+            }
         }
     }
 }

@@ -37,7 +37,9 @@ record Body(Table table, Terms terms, List<Integer> rows, List<Integer> sums) {
             }
             if (figure && !words.isEmpty() && !RowWords.isTotal(words) && !RowWords.isFact(words)) {
                 lines.add(row);
-            } else if (figure && (words.isEmpty() || RowWords.isTotal(words))) {
+            } else if (figure
+                    && (words.isEmpty() || RowWords.isTotal(words))
+                    && cells.stream().noneMatch(cell -> RowWords.isFact(cell.text()))) {
                 sums.add(row);
             }
         }
@@ -120,9 +122,7 @@ record Body(Table table, Terms terms, List<Integer> rows, List<Integer> sums) {
                         .filter(cell -> !cell.isBlank())
                         .toList())
                 .filter(cells -> cells.size() == 1 || cells.size() == 2)
-                .anyMatch(cells -> RowWords.isPhaseNumbered(cells.get(0).text())
-                        || RowWords.isPhaseLetter(cells.get(0).text())
-                                && cells.get(0).text().matches(".*\\p{L}.*"));
+                .anyMatch(cells -> RowWords.isPhaseForCertain(cells.get(0).text()));
     }
 
     private static boolean isNear(BigDecimal wanted, BigDecimal sum) {

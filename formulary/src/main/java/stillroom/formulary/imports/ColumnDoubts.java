@@ -20,6 +20,9 @@ record ColumnDoubts(Table table, List<Row> segment, int main, Terms terms) {
         unheaded(flags);
         inFront(flags);
         codes(flags);
+        elsewhere(flags);
+        mixed(flags);
+        counted(flags);
         return flags;
     }
 
@@ -63,6 +66,17 @@ record ColumnDoubts(Table table, List<Row> segment, int main, Terms terms) {
                         .filter(column -> column.guessed() && content(column).isMostlyFigures())
                         .count()
                 > 1;
+        boolean two = amounts.stream()
+                        .filter(column -> column.guessed()
+                                && !isDecided(column)
+                                && column.heading().isEmpty()
+                                        == amounts.get(main).heading().isEmpty())
+                        .filter(column -> !column.equals(amounts.get(main)) && !isAlike(column))
+                        .count()
+                > 0;
+        if (guessed && two && closes()) {
+            flags.add(Flag.doubt("Several columns of figures add up; no heading says which holds the amounts."));
+        }
         if (guessed && several && !closes()) {
             flags.add(Flag.doubt("No heading says which column holds the amounts, and nothing adds up to show it."));
         }
@@ -92,9 +106,9 @@ record ColumnDoubts(Table table, List<Row> segment, int main, Terms terms) {
             if (column.guessed() && !letters) {
                 flags.add(Flag.doubt("The column \"" + Grid.letters(column.place())
                         + "\" is taken for the phases, as its texts group the lines."));
-            } else if (!letters && !content.runs() && content.distinct() > 1) {
+            } else if (!letters && content.distinct() > 1 && (!content.runs() || content.known() > 1)) {
                 flags.add(Flag.doubt("The texts under \"" + column.heading()
-                        + "\" come again further down; they are perhaps no phases."));
+                        + "\" do not group the lines; they are perhaps no phases."));
             }
         });
         if (!hasPhases()) {
@@ -155,12 +169,61 @@ record ColumnDoubts(Table table, List<Row> segment, int main, Terms terms) {
         }
     }
 
+    /** Lines without an amount that have figures in columns of which nothing was made. */
+    private void elsewhere(List<Flag> flags) {
+        long found = lines().stream()
+                .filter(row -> !row.hasAmount()
+                        && table.columns().stream()
+                                .anyMatch(column -> column.meaning() != Meaning.NUMBER
+                                        && column.guessed()
+                                        && !isDecided(column)
+                                        && beside(row, column).isPresent()))
+                .count();
+        if (found > 1) {
+            flags.add(Flag.doubt(
+                    "Lines without an amount have figures in other columns; these are perhaps the amounts."));
+        }
+    }
+
+    /** Figures in a column of words, several times: perhaps the columns stand otherwise in that part of the sheet. */
+    private void mixed(List<Flag> flags) {
+        boolean found = table.columns().stream()
+                .filter(column -> column.meaning() == Meaning.FUNCTION
+                        || column.meaning() == Meaning.NOTE
+                        || column.meaning() == Meaning.PHASE
+                        || column.meaning().names())
+                .filter(column -> !isDecided(column))
+                .map(this::content)
+                .anyMatch(content -> content.figures() > 2 && content.words() > 0 && !content.isCodes());
+        if (found) {
+            flags.add(Flag.doubt(
+                    "A column holds words in some lines and figures in others; its meaning perhaps changes."));
+        }
+    }
+
+    /** 1, 2, 3, 4 are numbers of lines and hardly amounts. */
+    private void counted(List<Flag> flags) {
+        int run = 0;
+        BigDecimal before = BigDecimal.ZERO;
+        for (Row line : lines()) {
+            boolean next = figure(line).isNumber()
+                    && figure(line).middle().subtract(before).compareTo(BigDecimal.ONE) == 0;
+            before = figure(line).middle();
+            run = next ? run + 1 : 0;
+            if (run == 3) {
+                flags.add(
+                        Flag.doubt("Amounts that go up by 1 from line to line are perhaps the numbers of the lines."));
+                return;
+            }
+        }
+    }
+
     /** Names without words are perhaps the numbers of articles. */
     private void codes(List<Flag> flags) {
         long codes = lines().stream()
                 .filter(row -> row.names().stream().noneMatch(name -> name.matches(".*\\p{L}{3}.*")))
                 .count();
-        if (codes * 2 > lines().size()) {
+        if (codes > 1) {
             flags.add(Flag.doubt("What is taken for names looks like numbers of articles."));
         }
     }

@@ -204,8 +204,9 @@ final class ColumnRoles {
                 Meaning.NAME);
         change(
                 column -> mayBeName(column)
-                        && content(column).isOwn()
-                        && (content(column).isKnown() || Math.abs(column.place() - nameAt) == 1),
+                        && (content(column).isKnown()
+                                || content(column).isOwn() && Math.abs(column.place() - nameAt) == 1
+                                || content(column).isEachOwn()),
                 Meaning.COMMON);
         change(
                 column -> isOpen(column)

@@ -46,7 +46,7 @@ record Content(
                 rows.size(),
                 cells.size(),
                 (int) cells.stream().filter(Content::isFigure).count(),
-                (int) texts.stream().filter(RowWords::isPhaseAlone).count(),
+                (int) texts.stream().filter(RowWords::isPhaseForCertain).count(),
                 (int) texts.stream()
                         .filter(text -> UnitWords.of(text).isPresent())
                         .count(),
@@ -123,6 +123,11 @@ record Content(
     /** A text of its own for nearly every line. */
     boolean isOwn() {
         return words * 5 >= rows * 4 && distinct * 5 >= filled * 4;
+    }
+
+    /** A text for every line, no two the same. */
+    boolean isEachOwn() {
+        return rows > 4 && words == rows && distinct == rows;
     }
 
     /** 1, 1, 2, 2, 2, 3 beside the lines: they group the lines. */

@@ -40,9 +40,10 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
         List<Figure> figures =
                 lines.stream().map(row -> figure(row, variant.main())).toList();
         Optional<Column> column = column(variant.main());
-        UnitGuess unit = unit(figures, column);
+        Optional<BigDecimal> stated = stated(segment, variant.main());
+        UnitGuess unit = unit(figures, column, stated);
         Optional<BigDecimal> batch = column.flatMap(Column::whole).or(() -> titles.batch(terms.mark()));
-        Shares shares = Shares.of(figures, unit.unit(), batch, stated(segment, variant.main()));
+        Shares shares = Shares.of(figures, unit.unit(), batch, stated);
         Checks checks = new Checks(table, segment, lines, variant, shares);
         List<Optional<BigDecimal>> percents = checks.completed();
         Amounts.Made made = Amounts.of(lines, checks.figures(figures), percents);
@@ -57,6 +58,14 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
                 .ifPresent(flags::add);
         flags.addAll(new ColumnDoubts(table, segment, variant.main(), terms).judge());
         flags.addAll(new Leftovers(table, segment, variant.main(), terms).judge());
+        LineDoubts doubts = new LineDoubts(table, segment, variant.main(), terms);
+        boolean guessed =
+                column.flatMap(Column::unit).isEmpty() && !unit.flags().isEmpty();
+        if ((!unit.unit().isShare() || guessed) && lines.stream().anyMatch(row -> doubts.mayBeNone(row))) {
+            flags.add(
+                    Flag.doubt(
+                            "It is not sure whether each row that was taken for a line is one; the shares of all others depend on it."));
+        }
         flags.addAll(Sums.judge(segment, variant.main(), unit.unit(), made.amounts()));
         return Optional.of(new ReadFormula(
                 title(table.titles().isEmpty() ? titled(titles.name()) : titles.name(), variant),
@@ -66,9 +75,9 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
                 flags));
     }
 
-    private UnitGuess unit(List<Figure> figures, Optional<Column> column) {
+    private UnitGuess unit(List<Figure> figures, Optional<Column> column, Optional<BigDecimal> stated) {
         Optional<Unit> byMaker = terms.guidance().unit();
-        return UnitGuess.of(byMaker.or(() -> column.flatMap(Column::unit)), byMaker.isPresent(), figures);
+        return UnitGuess.of(byMaker.or(() -> column.flatMap(Column::unit)), byMaker.isPresent(), figures, stated);
     }
 
     private static boolean isIn(Figure figure) {

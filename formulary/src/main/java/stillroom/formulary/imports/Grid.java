@@ -65,6 +65,19 @@ public record Grid(String name, List<List<Cell>> rows, List<String> remarks, boo
         return new Grid(name, over, remarks, !turned);
     }
 
+    /** The same sheet with all cells empty but those in these rows and columns. */
+    Grid only(int top, int bottom, int left, int right) {
+        List<List<Cell>> part = new ArrayList<>();
+        for (int row = 0; row < height(); row++) {
+            List<Cell> cells = new ArrayList<>();
+            for (int column = 0; column <= right && row >= top && row <= bottom; column++) {
+                cells.add(column < left ? Cell.EMPTY : cell(row, column));
+            }
+            part.add(cells);
+        }
+        return new Grid(name, part, remarks, turned);
+    }
+
     /** "A" for 0, "AA" for 26. */
     public static String letters(int column) {
         StringBuilder letters = new StringBuilder();

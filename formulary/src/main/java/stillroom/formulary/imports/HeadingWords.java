@@ -33,7 +33,7 @@ final class HeadingWords {
         put(
                 FIRST,
                 Meaning.LEFT_OUT,
-                ".*(recommended|usage|use level|\\bmax\\b|\\bmin\\b|maximum|minimum|limit|einsatzkonz\\w*|einsatz ?%|typical|empfohlen|range).*");
+                ".*(recommended|usage|use level|\\bmax\\b|\\bmin\\b|maximum|minimum|limit|einsatzkonz\\w*|einsatz ?%|typical|empfohlen|range|density|dichte|densite|densidad|densita|\\bhlb\\b|\\bg ?/ ?(ml|cm)|\\bcum\\b|cumul|kumul|running).*");
         put(
                 FIRST,
                 Meaning.EXPIRY,

@@ -13,11 +13,29 @@ record Heads(Grid grid, Terms terms) {
         int row = 0;
         while (row < grid.height()) {
             List<Head> here = at(row);
-            here = here.isEmpty() && heads.isEmpty() ? new UnknownHeadings(grid, terms).at(row) : here;
+            here = here.isEmpty() && (heads.isEmpty() || isSetOff(row))
+                    ? new UnknownHeadings(grid, terms).at(row)
+                    : here;
             heads.addAll(here);
             row += here.isEmpty() ? 1 : here.get(0).height();
         }
         return heads;
+    }
+
+    /** Whether an empty row parts this one from the lines above. */
+    private boolean isSetOff(int row) {
+        for (int above = row - 1; above >= 0; above--) {
+            List<Cell> cells = grid.rows().get(above).stream()
+                    .filter(cell -> !cell.isBlank())
+                    .toList();
+            if (cells.isEmpty()) {
+                return true;
+            }
+            if (cells.size() > 1 && !LineLike.name(cells, terms).isEmpty()) {
+                return false;
+            }
+        }
+        return false;
     }
 
     private List<Head> at(int row) {

@@ -61,6 +61,11 @@ record LineDoubts(Table table, List<Row> segment, int main, Terms terms) {
         return false;
     }
 
+    /** Whether it is doubtful that a row is a line at all. */
+    boolean mayBeNone(Row line) {
+        return line.names().isEmpty() || !of(line).isEmpty();
+    }
+
     /** Whether a line that is no known material may head a phase with its sum. */
     boolean mayHeadPhase(Row line) {
         List<BigDecimal> following = segment.subList(segment.indexOf(line) + 1, segment.size()).stream()
@@ -70,7 +75,7 @@ record LineDoubts(Table table, List<Row> segment, int main, Terms terms) {
                 .toList();
         return figure(line).signum() > 0
                 && line.names().stream().noneMatch(terms.knownName())
-                && SumRows.isSumOfNext(figure(line), following);
+                && SumRows.isSumOfNext(figure(line), following, 2);
     }
 
     private BigDecimal figure(Row row) {

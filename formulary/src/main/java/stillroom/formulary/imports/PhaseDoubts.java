@@ -45,7 +45,7 @@ final class PhaseDoubts {
         Optional<Flag> here = hasColumn && !line.phase().isEmpty() ? Optional.empty() : doubt;
         boolean bare = !line.hasAmount()
                 && line.names().size() == 1
-                && line.text().equals(line.names().get(0));
+                && NameText.of(line.text()).equals(line.names().get(0));
         if (bare && !hasColumn) {
             doubt = Optional.of(Flag.doubt("It is not sure whether \""
                     + line.names().get(0) + "\" above is an ingredient without an amount or the name of a phase."));

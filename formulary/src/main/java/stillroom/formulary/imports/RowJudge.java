@@ -52,7 +52,7 @@ final class RowJudge {
             for (Row line : lines) {
                 Figure figure = column < line.figures().size() ? line.figures().get(column) : Figure.NOTHING;
                 open = open || figure.isAmount() && !figure.isNumber();
-                if (figure.isNumber() && !table.heads().contains(line.place())) {
+                if (figure.isNumber() && !table.heads().contains(line.place()) && !RowWords.isFact(name(line))) {
                     items.add(new SumRows.Item(line.place(), figure.middle(), mayBeSum(line)));
                 }
             }
@@ -94,7 +94,8 @@ final class RowJudge {
         if (RowWords.isMethod(cells.firstText(line.place())) && !line.hasAmount()) {
             inMethod = true;
         }
-        phase = kind == RowKind.PHASE ? Folding.of(name(line)) : phase;
+        boolean phased = kind == RowKind.LINE && !line.phase().isEmpty();
+        phase = kind == RowKind.PHASE ? Folding.of(name(line)) : phased ? Folding.of(line.phase()) : phase;
         return kind;
     }
 
@@ -150,7 +151,10 @@ final class RowJudge {
         for (int i = 0; i < line.figures().size(); i++) {
             int column = i;
             if (line.figures().get(i).isNumber()
-                    && SumRows.isSumOfNext(line.figures().get(i).middle(), figuresBelow(line.place(), column))) {
+                    && SumRows.isSumOfNext(
+                            line.figures().get(i).middle(),
+                            figuresBelow(line.place(), column),
+                            above.hasSummedPhase() ? 1 : 2)) {
                 return true;
             }
         }
@@ -216,7 +220,7 @@ final class RowJudge {
 
     /** A name that is not known without an amount: an ingredient, a phase, a title or a remark, by where it stands. */
     private RowKind loneName(Row line, boolean sentence) {
-        boolean alone = line.text().equals(cellText(line));
+        boolean alone = isAlone(line);
         boolean more = line.place() < lastLine;
         String first = cells.firstText(line.place());
         if (alone && first.matches("\\d{1,2}\\s*[-–.):]\\s*\\p{L}.{0,30}") && isLineBelow(line.place())) {
@@ -226,7 +230,7 @@ final class RowJudge {
             return RowKind.LINE;
         }
         if (!above.hasLine() && more && table.heads().isEmpty()) {
-            return RowKind.TITLE;
+            return isFirstOfSeveral(line) ? RowKind.PHASE : RowKind.TITLE;
         }
         if (above.afterTotal() && more && alone && !sentence) {
             return RowKind.TITLE;
@@ -238,6 +242,21 @@ final class RowJudge {
             return RowKind.PHASE;
         }
         return phasesNamed ? RowKind.NOTE : RowKind.LINE;
+    }
+
+    /** Right above a line, with another such name further down and no whole formula between: phases and no titles. */
+    private boolean isFirstOfSeveral(Row line) {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (int place = line.place() + 1; isLineBelow(line.place()) && place <= lastLine; place++) {
+            Row row = asLines.get(place);
+            if (isCertainLine(row)) {
+                boolean fills = row.figures().stream().anyMatch(figure -> figure.kind() == Figure.Kind.TO_WHOLE);
+                sum = fills ? HUNDRED : sum.add(row.figures().get(0).middle());
+            } else if (isAlone(row) && !row.names().isEmpty() && !Talk.is(name(row)) && isLineBelow(place)) {
+                return !SumRows.isNear(sum, HUNDRED);
+            }
+        }
+        return false;
     }
 
     /** Whether the columns of phases or of numbers count this row among the ingredients. */
@@ -266,10 +285,12 @@ final class RowJudge {
                 || first.equals(first.toUpperCase(Locale.ROOT));
     }
 
-    private String cellText(Row line) {
-        return table.names().isEmpty()
-                ? line.text()
-                : table.grid().cell(line.place(), table.names().get(0).place()).text();
+    private boolean isAlone(Row line) {
+        return table.columns().stream()
+                        .filter(column ->
+                                !table.grid().cell(line.place(), column.place()).isBlank())
+                        .count()
+                == 1;
     }
 
     private boolean isLineBelow(int place) {

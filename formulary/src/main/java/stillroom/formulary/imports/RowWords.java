@@ -62,6 +62,11 @@ final class RowWords {
         return PHASE_NUMBERED.matcher(Folding.of(text)).matches();
     }
 
+    /** Whether the words say "phase", or are its letter. */
+    static boolean isPhaseForCertain(String text) {
+        return isPhase(text) || PHASE_LETTER.matcher(Folding.of(text)).matches();
+    }
+
     /** Whether the words begin with the letter or number of a phase: "B  Oils - heat to 75 °C", "C: below 40 °C". */
     static boolean isLettered(String text) {
         return text.matches(

@@ -14,6 +14,7 @@ final class RowsAbove {
     private int phases;
     private boolean afterTotal;
     private boolean barePhases;
+    private boolean summedPhases;
 
     /** Sums of the columns of amounts since the last row that ends them. */
     private static final class Running {
@@ -59,6 +60,7 @@ final class RowsAbove {
             }
             case PHASE -> {
                 phases++;
+                summedPhases = summedPhases || row.hasAmount();
                 barePhases = barePhases
                         || !row.names().isEmpty()
                                 && row.text().equals(row.names().get(0));
@@ -91,6 +93,11 @@ final class RowsAbove {
 
     boolean hasPhase() {
         return phases > 0;
+    }
+
+    /** Whether the row of a phase stated the sum of the phase. */
+    boolean hasSummedPhase() {
+        return summedPhases;
     }
 
     /** Whether a phase was a name with nothing beside it. */

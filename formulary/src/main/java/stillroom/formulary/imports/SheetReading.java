@@ -78,9 +78,8 @@ public final class SheetReading {
         columns.addAll(lists.columns());
         kinds.putAll(lists.kinds());
         flags.addAll(lists.flags());
-        List<Table> tables =
-                lists.isEmpty() || lists.leavesFormulas() ? new Tables(lists.rest(), terms).find() : List.of();
-        for (Table table : tables) {
+        boolean formulasLeft = lists.isEmpty() || lists.leavesFormulas();
+        for (Table table : formulasLeft ? tables(lists.rest(), terms) : List.<Table>of()) {
             List<Row> rows = new RowReading(table, terms).read();
             breaks(table, terms).ifPresent(flags::add);
             rows.forEach(
@@ -93,8 +92,17 @@ public final class SheetReading {
             }
             formulas.addAll(new FormulaReading(table, rows, terms).read());
         }
+        if (formulasLeft) {
+            new Unread(lists.rest(), terms, kinds).flag().ifPresent(flags::add);
+        }
         columns.sort(java.util.Comparator.comparingInt(Column::place));
         return new ReadSheet(grid, formulas, materials, columns, kinds, terms.mark(), flags);
+    }
+
+    private static List<Table> tables(Grid grid, Terms terms) {
+        return Islands.of(grid, terms).stream()
+                .flatMap(part -> new Tables(part, terms).find().stream())
+                .toList();
     }
 
     /** Headings in the middle of a sheet without a title above may belong to the formula above. */

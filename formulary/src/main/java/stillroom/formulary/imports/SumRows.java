@@ -110,13 +110,14 @@ final class SumRows {
         return sums.size() > 1 && several ? Optional.of(sums) : Optional.empty();
     }
 
-    /** Whether a figure is the sum of the next two or more. */
-    static boolean isSumOfNext(BigDecimal figure, Iterable<BigDecimal> following) {
+    /** Whether a figure is the sum of at least so many that follow. */
+    static boolean isSumOfNext(BigDecimal figure, Iterable<BigDecimal> following, int least) {
         BigDecimal sum = BigDecimal.ZERO;
         int count = 0;
         for (BigDecimal next : following) {
             sum = sum.add(next);
-            if (++count > 1 && figure.subtract(sum).abs().compareTo(figure.abs().multiply(ROUNDING)) <= 0) {
+            if (++count >= least
+                    && figure.subtract(sum).abs().compareTo(figure.abs().multiply(ROUNDING)) <= 0) {
                 return true;
             }
             if (sum.compareTo(figure) > 0) {

@@ -18,8 +18,11 @@ record UnitGuess(Unit unit, List<Flag> flags) {
     private static final BigDecimal LOW = BigDecimal.valueOf(90);
     private static final BigDecimal HIGH = BigDecimal.valueOf(110);
 
-    /** @param told what the maker or the heading says */
-    static UnitGuess of(Optional<Unit> told, boolean byMaker, List<Figure> figures) {
+    /**
+     * @param told what the maker or the heading says
+     * @param stated total that the sheet states
+     */
+    static UnitGuess of(Optional<Unit> told, boolean byMaker, List<Figure> figures, Optional<BigDecimal> stated) {
         BigDecimal sum = sum(figures);
         boolean toWhole = figures.stream()
                 .anyMatch(figure -> figure.kind() == Figure.Kind.TO_WHOLE
@@ -39,10 +42,10 @@ record UnitGuess(Unit unit, List<Flag> flags) {
                     List.of(Flag.doubt(
                             "The heading says per cent, but the amounts add up to 1: they are taken as shares of 1.")));
         }
-        return inCells.map(unit -> new UnitGuess(unit, List.of())).orElseGet(() -> bySum(sum, toWhole));
+        return inCells.map(unit -> new UnitGuess(unit, List.of())).orElseGet(() -> bySum(sum, toWhole, stated));
     }
 
-    private static UnitGuess bySum(BigDecimal sum, boolean toWhole) {
+    private static UnitGuess bySum(BigDecimal sum, boolean toWhole, Optional<BigDecimal> stated) {
         if (toWhole && sum.compareTo(HUNDRED) <= 0) {
             return new UnitGuess(
                     Unit.PERCENT,
@@ -59,7 +62,8 @@ record UnitGuess(Unit unit, List<Flag> flags) {
             return new UnitGuess(
                     Unit.FRACTION, List.of(Flag.note("The amounts add up to 1 and are taken as shares of 1.")));
         }
-        boolean mistyped = sum.compareTo(HIGH) < 0 || toWhole;
+        boolean confirmed = stated.filter(total -> SumRows.isNear(total, sum)).isPresent();
+        boolean mistyped = (sum.compareTo(HIGH) < 0 || toWhole) && !confirmed;
         String sentence = "No heading names the unit; the amounts add up to "
                 + sum.stripTrailingZeros().toPlainString() + " and are taken as parts of that.";
         boolean percent = sum.compareTo(LOW) > 0 && mistyped;

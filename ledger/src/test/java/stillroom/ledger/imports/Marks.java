@@ -34,20 +34,24 @@ final class Marks {
                 sheets.stream().flatMap(sheet -> sheet.formulas().stream()).toList();
         List<ReadMaterial> materials =
                 sheets.stream().flatMap(sheet -> sheet.materials().stream()).toList();
-        boolean sheetFlagged =
-                sheets.stream().flatMap(sheet -> sheet.flags().stream()).anyMatch(Flag::doubtful);
+        List<Flag> sheetFlags =
+                sheets.stream().flatMap(sheet -> sheet.flags().stream()).toList();
+        boolean sheetFlagged = sheetFlags.stream().anyMatch(Flag::doubtful);
         List<Meant.Formula> meantFormulas = meant.formulas() == null ? List.of() : meant.formulas();
-        // That nothing at all was understood is said, and so nothing is silent.
+        // That nothing at all was understood is said, and so is that the formula into which another was drawn does not
+        // add up.
         boolean nothing = formulas.isEmpty() && materials.isEmpty();
+        boolean doubted =
+                formulas.stream().anyMatch(formula -> formula.doubts().findAny().isPresent());
         List<ReadFormula> left = new ArrayList<>(formulas);
         for (Meant.Formula wanted : meantFormulas) {
             Optional<ReadFormula> read = left.stream()
                     .max(Comparator.comparingLong(formula -> likeness(wanted, formula)))
                     .filter(formula -> likeness(wanted, formula) > 0);
             read.ifPresent(left::remove);
-            judge(file, Optional.of(wanted), read, sheetFlagged, nothing);
+            judge(file, Optional.of(wanted), read, sheetFlags, nothing || read.isEmpty() && doubted);
         }
-        left.forEach(more -> judge(file, Optional.empty(), Optional.of(more), sheetFlagged, nothing));
+        left.forEach(more -> judge(file, Optional.empty(), Optional.of(more), sheetFlags, nothing));
         judgeMaterials(
                 file, meant.materials() == null ? List.of() : meant.materials(), materials, sheetFlagged, nothing);
     }
@@ -67,8 +71,9 @@ final class Marks {
             String file,
             Optional<Meant.Formula> wanted,
             Optional<ReadFormula> read,
-            boolean sheetFlagged,
+            List<Flag> sheetFlags,
             boolean nothing) {
+        boolean sheetFlagged = sheetFlags.stream().anyMatch(Flag::doubtful);
         List<Meant.Line> meant = wanted.map(Meant.Formula::lines).orElse(List.of());
         List<ReadLine> found = new ArrayList<>(read.map(ReadFormula::lines).orElse(List.of()));
         boolean whole = sheetFlagged
@@ -88,8 +93,7 @@ final class Marks {
                 java.util.stream.Stream.of(
                                 same.stream().flatMap(one -> one.flags().stream()),
                                 read.stream().flatMap(ReadFormula::doubts),
-                                java.util.stream.Stream.of(Flag.doubt("(the sheet)"))
-                                        .filter(any -> sheetFlagged))
+                                sheetFlags.stream())
                         .flatMap(flags -> flags)
                         .filter(Flag::doubtful)
                         .map(flag -> flag.sentence().replaceAll("\"[^\"]*\"|\\d[\\d.,]*", "*"))

@@ -27,6 +27,8 @@ final class Relaid {
         AS_PERCENT,
         FRACTION,
         GRAMS,
+        GRAMS_IN_CELL,
+        KILOS,
         BOTH
     }
 
@@ -53,7 +55,11 @@ final class Relaid {
         CODE,
         PRICE,
         MOST,
-        ODD_FIGURES
+        ODD_FIGURES,
+        RUNNING,
+        LEAST,
+        DENSITY,
+        UNIT
     }
 
     private final Random random;
@@ -66,6 +72,7 @@ final class Relaid {
     private final List<String> phaseNames;
     private final boolean oddHeadings;
     private final BigDecimal batch;
+    private BigDecimal running = BigDecimal.ZERO;
     private final List<List<Cell>> rows = new ArrayList<>();
     private final List<Meant.Line> meant = new ArrayList<>();
 
@@ -136,12 +143,25 @@ final class Relaid {
         if (in == In.BOTH) {
             columns.add(Kind.SECOND);
         }
+        if (in == In.GRAMS && random.nextInt(4) == 0) {
+            columns.add(Kind.UNIT);
+        }
         if (phases.name().startsWith("COLUMN")) {
             columns.add(random.nextInt(columns.size()), Kind.PHASE);
         }
         for (Kind more : List.of(
-                Kind.INCI, Kind.FUNCTION, Kind.NOTE, Kind.NUMBER, Kind.CODE, Kind.PRICE, Kind.MOST, Kind.ODD_FIGURES)) {
-            int chance = more == Kind.INCI ? 3 : more == Kind.ODD_FIGURES ? 12 : 6;
+                Kind.INCI,
+                Kind.FUNCTION,
+                Kind.NOTE,
+                Kind.NUMBER,
+                Kind.CODE,
+                Kind.PRICE,
+                Kind.MOST,
+                Kind.RUNNING,
+                Kind.LEAST,
+                Kind.DENSITY,
+                Kind.ODD_FIGURES)) {
+            int chance = more == Kind.INCI ? 3 : more.compareTo(Kind.ODD_FIGURES) >= 0 ? 14 : 6;
             if (random.nextInt(chance) == 0) {
                 columns.add(more == Kind.NUMBER ? 0 : random.nextInt(columns.size() + 1), more);
             }
@@ -192,6 +212,10 @@ final class Relaid {
             case PRICE -> RelaidWords.one(List.of("€/kg", "Price per kg", "cost"), random);
             case MOST -> RelaidWords.one(List.of("max. %", "Usage rate", "limit"), random);
             case ODD_FIGURES -> RelaidWords.unknown(random);
+            case RUNNING -> RelaidWords.one(List.of("cum.", "running", "added up", "kumuliert"), random);
+            case LEAST -> RelaidWords.one(List.of("min %", "from", "min."), random);
+            case DENSITY -> RelaidWords.one(List.of("density", "g/ml", "HLB", "SG"), random);
+            case UNIT -> RelaidWords.one(List.of("unit", "Einheit", "", "u."), random);
         };
     }
 
@@ -199,7 +223,10 @@ final class Relaid {
         if (in == In.FRACTION || random.nextInt(5) == 0) {
             return RelaidWords.one(RelaidWords.AMOUNT, random);
         }
-        return RelaidWords.one(in == In.GRAMS ? RelaidWords.GRAMS : RelaidWords.PERCENT, random);
+        if (in == In.KILOS) {
+            return RelaidWords.one(List.of("kg", "Menge (kg)", "weight kg"), random);
+        }
+        return RelaidWords.one(in.name().startsWith("GRAMS") ? RelaidWords.GRAMS : RelaidWords.PERCENT, random);
     }
 
     private void body(Meant.Formula formula, UnaryOperator<String> inci) {
@@ -278,6 +305,7 @@ final class Relaid {
     private void line(int i, String name, UnaryOperator<String> inci, BigDecimal percent, int phase, boolean first) {
         List<Cell> cells = blank();
         boolean asRest = rest && i == 0;
+        running = running.add(percent);
         for (int at = 0; at < columns.size(); at++) {
             cells.set(
                     at,
@@ -300,6 +328,16 @@ final class Relaid {
                         case MOST ->
                             random.nextInt(3) == 0 ? Cell.EMPTY : figure(BigDecimal.valueOf(1L + random.nextInt(30)));
                         case ODD_FIGURES -> figure(BigDecimal.valueOf(1L + random.nextInt(900), 1));
+                        case RUNNING -> figure(running);
+                        case LEAST ->
+                            random.nextInt(3) == 0
+                                    ? Cell.EMPTY
+                                    : figure(BigDecimal.valueOf(1L + random.nextInt(20), 1));
+                        case DENSITY ->
+                            random.nextInt(3) == 0
+                                    ? Cell.EMPTY
+                                    : figure(BigDecimal.valueOf(85L + random.nextInt(40), 2));
+                        case UNIT -> Cell.of("g");
                     });
         }
         rows.add(cells);
@@ -336,6 +374,8 @@ final class Relaid {
                         Set.of(Cell.Trait.SHOWN_AS_PERCENT));
             case FRACTION -> figure(percent.movePointLeft(2));
             case GRAMS -> figure(grams(percent));
+            case GRAMS_IN_CELL -> Cell.of(written(grams(percent)) + (comma ? " g" : "g"));
+            case KILOS -> figure(grams(percent).movePointLeft(3));
         };
     }
 
@@ -369,6 +409,14 @@ final class Relaid {
             cells.set(columns.indexOf(Kind.SECOND), figure(batch));
         }
         rows.add(cells);
+        if (random.nextInt(8) == 0) {
+            List<Cell> cost = blank();
+            cost.set(
+                    columns.indexOf(Kind.NAME),
+                    Cell.of(RelaidWords.one(List.of("Cost per batch", "pH", "Dichte", "Viscosity", "Loss"), random)));
+            cost.set(columns.indexOf(Kind.AMOUNT), figure(BigDecimal.valueOf(300 + random.nextInt(400), 2)));
+            rows.add(cost);
+        }
     }
 
     private void below() {

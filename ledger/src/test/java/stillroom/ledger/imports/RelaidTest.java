@@ -32,12 +32,13 @@ class RelaidTest {
         List<Meant.Formula> formulas = formulas();
         Marks all = new Marks();
         for (int seed = from; seed < from + count; seed++) {
-            Relaid.Sheet sheet = Relaid.of(seed, formulas.get(seed % formulas.size()), RelaidTest::inci);
+            Relaid.Sheet sheet = sheet(seed, formulas);
             ReadSheet read = SheetReading.read(sheet.grid(), Guidance.NONE, NAMES::knows);
             int silent = all.silent;
             int faults = all.faults.size();
             all.judge("seed " + seed, sheet.meant(), List.of(read));
-            boolean faulty = Boolean.getBoolean("relaid.all") && all.faults.size() > faults;
+            boolean faulty = seed == Integer.getInteger("relaid.show", -1)
+                    || Boolean.getBoolean("relaid.all") && all.faults.size() > faults;
             if (all.silent > silent || faulty || seed == Integer.getInteger("relaid.show", -1)) {
                 System.out.println("---- seed " + seed + " " + sheet.how());
                 sheet.grid()
@@ -56,6 +57,20 @@ class RelaidTest {
         System.out.println("Sheets laid out anew: " + all);
         assertThat(all.lines).isGreaterThan(count * 4);
         assertThat(all.silent).isZero();
+    }
+
+    /** One formula, or two below or beside each other, or one changed over; some with names that nobody knows. */
+    private static Relaid.Sheet sheet(int seed, List<Meant.Formula> formulas) {
+        Meant.Formula formula = formulas.get(seed % formulas.size());
+        Relaid.Sheet one =
+                Relaid.of(seed, seed % 4 == 1 ? RelaidTwist.strange(seed, formula) : formula, RelaidTest::inci);
+        Relaid.Sheet other = Relaid.of(seed + 50_000L, formulas.get((seed + 7) % formulas.size()), RelaidTest::inci);
+        return switch (seed % 30) {
+            case 3, 4, 5 -> RelaidTwist.below(one, other);
+            case 11, 12 -> RelaidTwist.beside(one, other);
+            case 20 -> RelaidTwist.turned(one);
+            default -> one;
+        };
     }
 
     /** Formulas in three phases that make 100, with the share of the first line reckoned from the others. */

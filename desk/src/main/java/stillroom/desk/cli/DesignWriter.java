@@ -24,6 +24,11 @@ final class DesignWriter {
             answer.put("efficiency", design.d() / ceiling);
         });
         answer.put("meanPredictionVariance", design.meanVariance());
+        answer.put("meanPredictionVarianceIs", design.momentsExact() ? "exact" : "sampled");
+        design.meanVarianceFloor().ifPresent(floor -> {
+            answer.put("IBound", floor);
+            answer.put("IEfficiency", floor / design.meanVariance());
+        });
         if (problem.task().wishes().blocks() > 1) {
             answer.put("blockEfficiency", design.blockEfficiency());
         }

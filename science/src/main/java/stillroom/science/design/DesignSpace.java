@@ -16,6 +16,7 @@ final class DesignSpace {
     private final Polytope polytope;
     private final Regressors regressors;
     private final int processes;
+    private final int blendingDegree;
     private final double[] lower;
     private final double free;
     private final List<double[]> candidates;
@@ -27,6 +28,10 @@ final class DesignSpace {
         this.polytope = polytope;
         this.regressors = new Regressors(model);
         this.processes = model.processes();
+        this.blendingDegree = model.terms().stream()
+                .mapToInt(term -> term.components().size())
+                .max()
+                .orElse(0);
         this.lower = polytope.region().lower().stream()
                 .mapToDouble(Double::doubleValue)
                 .toArray();
@@ -50,6 +55,11 @@ final class DesignSpace {
         return regressors.degree();
     }
 
+    /** The largest number of components in one term. */
+    int blendingDegree() {
+        return blendingDegree;
+    }
+
     int components() {
         return lower.length;
     }
@@ -61,6 +71,11 @@ final class DesignSpace {
     /** Fractions, then process variables. */
     List<double[]> candidates() {
         return candidates;
+    }
+
+    /** R, by which plain regressors are turned ones: plain = turned · R. */
+    double[][] turn() {
+        return turn;
     }
 
     /** ln det(X'X) less ln det of the turned one. */

@@ -10,6 +10,8 @@ import java.util.Optional;
  * @param d det(X'X)^(1/p) / n in L-pseudocomponents, process variables coded, blocks left out [-]
  * @param dCeiling the D of the best design whose runs may have any weights, so that no design has more [-]
  * @param meanVariance mean of f'(X'X)⁻¹f over the region, in units of the residual variance [-]
+ * @param momentsExact whether that mean was integrated exactly, or sampled where the region has too many corners
+ * @param meanVarianceFloor no design of so many runs has a smaller mean variance; where I was asked for
  * @param blockEfficiency 1 where blocks cost the coefficients nothing, per coefficient [-]
  * @param repeats runs that repeat an earlier one, which leaves pure error
  * @param effort how it was found
@@ -19,6 +21,8 @@ public record MixtureDesign(
         double d,
         Optional<Double> dCeiling,
         double meanVariance,
+        boolean momentsExact,
+        Optional<Double> meanVarianceFloor,
         double blockEfficiency,
         int repeats,
         Effort effort) {

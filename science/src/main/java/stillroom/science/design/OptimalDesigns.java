@@ -37,7 +37,7 @@ public final class OptimalDesigns {
                                     + task.model().terms().size()
                                     + " terms cannot be told apart. Fixed components belong outside the design; or ask for a simpler model."));
         }
-        double[] moments =
+        Moments moments =
                 Moments.over(space, task.model().processes(), task.wishes().seed());
         return search(task, space, moments, effort, stop);
     }
@@ -52,10 +52,12 @@ public final class OptimalDesigns {
             return new DesignAnswer.Refused(
                     List.of(runs.size() + " runs of this design cannot tell the terms of the model apart."));
         }
-        Ground ground = new Ground(asked, space, Moments.over(space, 0, wishes.seed()));
+        Moments moments = Moments.over(space, task.model().processes(), wishes.seed());
+        Ground ground = new Ground(asked, space, moments.matrix());
         MixtureDesign design = judged(
                 asked,
                 ground,
+                moments,
                 runs.stream().map(Run::point).toList(),
                 new MixtureDesign.Effort(0, 0, 0, false),
                 new Meter(USUAL_EFFORT / 4, () -> false));
@@ -65,24 +67,24 @@ public final class OptimalDesigns {
     }
 
     private static DesignAnswer search(
-            DesignTask task, DesignSpace space, double[] moments, long effort, BooleanSupplier stop) {
+            DesignTask task, DesignSpace space, Moments moments, long effort, BooleanSupplier stop) {
         Meter meter = new Meter((long) (SHARE_OF_THE_SEARCH * effort), stop);
         long budget = (long) (0.9 * meter.limit() / (task.wishes().repeats() > 0 ? 2 : 1));
-        Search search = searched(new Ground(task, space, moments), task, budget, meter);
+        Search search = searched(new Ground(task, space, moments.matrix()), task, budget, meter);
         List<double[]> points = Merging.merged(search.best(), MERGED);
         int missing = task.wishes().repeats() - repeats(points);
-        Ground ground = new Ground(task, space, moments);
+        Ground ground = new Ground(task, space, moments.matrix());
         if (missing > 0 && !search.best().isEmpty()) {
             DesignTask fewer = new DesignTask(
                     task.region(), task.model(), task.runs() - task.wishes().repeats(), task.wishes());
-            search = searched(new Ground(fewer, space, moments), task, budget, meter);
+            search = searched(new Ground(fewer, space, moments.matrix()), task, budget, meter);
             points = Repeating.extended(ground, Merging.merged(search.best(), MERGED));
         }
         if (points.isEmpty()) {
             return new DesignAnswer.Refused(List.of("No design was found in which the terms can be told apart."));
         }
         return new DesignAnswer.Found(
-                judged(task, ground, points, search.effort(), new Meter(effort - meter.limit(), stop)));
+                judged(task, ground, moments, points, search.effort(), new Meter(effort - meter.limit(), stop)));
     }
 
     private static Search searched(Ground ground, DesignTask task, long budget, Meter meter) {
@@ -92,7 +94,12 @@ public final class OptimalDesigns {
     }
 
     private static MixtureDesign judged(
-            DesignTask task, Ground ground, List<double[]> points, MixtureDesign.Effort effort, Meter meter) {
+            DesignTask task,
+            Ground ground,
+            Moments moments,
+            List<double[]> points,
+            MixtureDesign.Effort effort,
+            Meter meter) {
         List<Run> runs = new ArrayList<>(task.wishes().made());
         for (int i = 0; i < points.size(); i++) {
             runs.add(Run.of(points.get(i), ground.space().components(), ground.blockOf(i) + 1));
@@ -107,9 +114,22 @@ public final class OptimalDesigns {
                 quality.d(),
                 ceiling,
                 quality.meanVariance(),
+                moments.exact(),
+                floor(task, ground.space(), moments, runs, meter),
                 quality.blockEfficiency(),
                 repeats(runs.stream().map(Run::point).toList()),
                 effort);
+    }
+
+    /** Of the mean variance; runs already made and blocks can only raise it. */
+    private static Optional<Double> floor(
+            DesignTask task, DesignSpace space, Moments moments, List<Run> runs, Meter meter) {
+        if (task.wishes().criterion() != Criterion.I) {
+            return Optional.empty();
+        }
+        Shortlist all = new Shortlist(space, new SplittableRandom(task.wishes().seed()), meter);
+        double floor = all.floor(runs.stream().map(Run::point).toList(), moments.matrix());
+        return Optional.of(floor / runs.size()).filter(value -> value > 0 && Double.isFinite(value));
     }
 
     private static double ceiling(DesignTask task, DesignSpace space, List<Run> runs, Meter meter) {

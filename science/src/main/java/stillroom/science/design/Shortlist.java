@@ -77,4 +77,25 @@ final class Shortlist {
         }
         return ceiling;
     }
+
+    /**
+     * What the mean variance of no weighted design is below, times the number of runs: φ²/max ψ for the best weights found, with
+     * φ = tr(W M⁻¹) and ψ(x) = x'M⁻¹WM⁻¹x, as φ is convex and falls as 1/M. Weights are raised where ψ is large.
+     *
+     * @param design a good one to start from
+     * @param moments W, in turned regressors
+     */
+    double floor(List<double[]> design, double[] moments) {
+        List<double[]> points = new ArrayList<>(foremost());
+        points.addAll(design);
+        Weighing weighing = new Weighing(space, points, moments, meter);
+        weighing.weigh(GOOD_ENOUGH, 300);
+        List<double[]> all = new ArrayList<>(space.candidates());
+        all.addAll(points);
+        double[] smoothed = weighing.smoothed();
+        double most = weighing.largest(all, smoothed);
+        int[] climbs = weighing.support();
+        Steepest steepest = new Steepest(space, smoothed, random, meter);
+        return weighing.floor(Math.max(most, steepest.from(points, climbs, meter::over)));
+    }
 }

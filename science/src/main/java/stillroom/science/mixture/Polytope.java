@@ -3,6 +3,7 @@ package stillroom.science.mixture;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** The allowed mixtures as a convex body. Immutable; arrays given out are copies. */
@@ -67,6 +68,17 @@ public final class Polytope {
     /** The sides a corner lies on, as bits; corners of one face share the bits of that face. */
     public long sides(int corner) {
         return corners.get(corner).sides();
+    }
+
+    /** The body cut into simplices, each given by its corners [mass fraction]; none where more than so many are needed. */
+    public Optional<List<double[][]>> simplices(int most) {
+        return new Triangulation(corners, components + sides.length, most)
+                .simplices()
+                .map(found -> found.stream()
+                        .map(simplex -> simplex.stream()
+                                .map(i -> corners.get(i).point().clone())
+                                .toArray(double[][]::new))
+                        .toList());
     }
 
     /** The mean of the corners [mass fraction]. */

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import stillroom.science.design.Criterion;
 import stillroom.science.design.DesignTask;
 import stillroom.science.design.Run;
@@ -18,6 +19,28 @@ import stillroom.science.mixture.ProcessTerms;
 /** Reads a question for a design from JSON. What cannot be read is refused with a sentence that names it. */
 final class DesignReader {
     private static final int MOST_COMPONENTS = 16;
+
+    private static final Set<String> FIELDS = Set.of(
+            "id",
+            "q",
+            "n",
+            "runs",
+            "lower",
+            "upper",
+            "constraints",
+            "model",
+            "criterion",
+            "seed",
+            "replicates",
+            "repeats",
+            "blocks",
+            "process",
+            "processModel",
+            "existing",
+            "design",
+            "steps",
+            "effort",
+            "seconds");
 
     /** @throws IllegalArgumentException where something is missing, unknown or out of bounds */
     DesignProblem read(JsonNode asked) {
@@ -34,7 +57,7 @@ final class DesignReader {
                 whole(asked, "blocks", 1),
                 whole(asked, asked.has("repeats") ? "repeats" : "replicates", 0),
                 made(asked.path("existing"), q, processes),
-                asked.path("seed").asLong(1));
+                seed(asked));
         int runs = whole(asked, asked.has("n") ? "n" : "runs", 2 * model.terms().size());
         return new DesignProblem(
                 new DesignTask(region, model, runs, wishes),
@@ -43,6 +66,27 @@ final class DesignReader {
                 effort(asked),
                 seconds(asked),
                 processes);
+    }
+
+    /** Fields that mean nothing here: a slip of the pen in "lower" would else go unnoticed. */
+    static List<String> strangers(JsonNode asked) {
+        List<String> strangers = new ArrayList<>();
+        asked.fieldNames().forEachRemaining(name -> {
+            if (!FIELDS.contains(name)) {
+                strangers.add(name);
+            }
+        });
+        return strangers;
+    }
+
+    private static long seed(JsonNode asked) {
+        if (!asked.hasNonNull("seed")) {
+            return 1;
+        }
+        if (!asked.get("seed").canConvertToExactIntegral() || !asked.get("seed").canConvertToLong()) {
+            throw new IllegalArgumentException("\"seed\" is a whole number, not " + asked.get("seed"));
+        }
+        return asked.get("seed").asLong();
     }
 
     private static int components(JsonNode asked) {

@@ -27,7 +27,11 @@ final class Designs implements Answering {
     @Override
     public int answer(InputStream problems, PrintWriter out, PrintWriter err) throws IOException {
         try (Json.Values values = new Json.Values(problems)) {
-            for (Optional<JsonNode> one = values.next(); one.isPresent(); one = values.next()) {
+            Optional<JsonNode> one = values.nextWhole();
+            if (one.isEmpty()) {
+                say(refused(List.of("Nothing was asked: a problem as JSON is wanted.")), out, err);
+            }
+            for (; one.isPresent(); one = values.nextWhole()) {
                 say(answer(one.get()), out, err);
             }
         } catch (JsonProcessingException broken) {
@@ -75,7 +79,12 @@ final class Designs implements Answering {
             said.set("id", asked.get("id"));
         }
         try {
-            return said.setAll(solved(new DesignReader().read(asked)));
+            said.setAll(solved(new DesignReader().read(asked)));
+            List<String> strangers = DesignReader.strangers(asked);
+            if (!strangers.isEmpty()) {
+                said.putArray("notes").add("Not understood, and left aside: " + String.join(", ", strangers) + ".");
+            }
+            return said;
         } catch (IllegalArgumentException wrong) {
             return said.setAll(refused(List.of(String.valueOf(wrong.getMessage()))));
         }

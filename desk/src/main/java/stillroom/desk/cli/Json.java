@@ -44,6 +44,12 @@ final class Json {
             return token == null ? Optional.empty() : Optional.of(value(parser, token));
         }
 
+        /** The same, with lists left whole. */
+        Optional<JsonNode> nextWhole() throws IOException {
+            JsonToken token = parser.nextToken();
+            return token == null ? Optional.empty() : Optional.of(value(parser, token));
+        }
+
         @Override
         public void close() throws IOException {
             parser.close();

@@ -84,12 +84,42 @@ class DesignCommandTest {
     }
 
     @Test
+    void aListIsAnsweredByAList() throws IOException {
+        JsonNode answers = run("[{\"q\": 3, \"n\": 10}, {\"q\": 2, \"n\": 4}]").answer();
+        assertThat(answers.isArray()).isTrue();
+        assertThat(answers).hasSize(2);
+        assertThat(answers.get(1).path("design")).hasSize(4);
+    }
+
+    @Test
+    void aFieldThatMeansNothingIsSaid() throws IOException {
+        assertThat(run("{\"q\": 3, \"n\": 9, \"lowr\": [0.1, 0, 0]}")
+                        .answer()
+                        .path("notes")
+                        .path(0)
+                        .asText())
+                .contains("lowr");
+        assertThat(run("{\"q\": 3, \"n\": 9}").answer().has("notes")).isFalse();
+    }
+
+    @Test
+    void aDesignForPredictionsIsJudgedByItsBound() throws IOException {
+        JsonNode answer = run("{\"q\": 3, \"n\": 12, \"upper\": [0.5, 0.6, 0.7], \"criterion\": \"I\"}")
+                .answer();
+        assertThat(answer.path("meanPredictionVarianceIs").asText()).isEqualTo("exact");
+        assertThat(answer.path("IEfficiency").asDouble()).isBetween(0.8, 1.0);
+    }
+
+    @Test
     void whatHasNoAnswerIsSaidAndGivesAnExitStatus() throws IOException {
         String[] asked = {
             "{\"q\": 3, \"n\": 8, \"lower\": [0.5, 0.4, 0.3]}",
             "{\"q\": 3, \"n\": 5}",
             "{\"q\": 3, \"n\": 8, \"upper\": [0.5, 2, 1]}",
             "{\"q\": 3, \"n\": 8, \"constraints\": [\"x9 < 1\"]}",
+            "{\"q\": 3, \"n\": 9, \"seed\": \"x\"}",
+            "{\"q\": 3, \"n\": -3}",
+            "",
             "{\"q\": 3, \"n\": "
         };
         for (String problem : asked) {

@@ -16,6 +16,9 @@ import java.util.stream.IntStream;
 final class Bound {
     private static final double CLOSE = 1e-7;
 
+    /** Points whose variances differ by less are the same point. */
+    private static final double ALIKE = 1e-9;
+
     private final SplittableRandom random;
     private final Meter meter;
     private final int p;
@@ -160,15 +163,25 @@ final class Bound {
         double c = Kernel.dot(x, imageY);
         double curvature = a * b - c * c;
         meter.spend(2L * p * p);
-        double step = curvature > 1e-14 ? (a - b) / (2 * curvature) : a > b ? weight[from] : -weight[to];
+        double step =
+                curvature > 1e-14 ? (a - b) / (2 * curvature) : Math.abs(a - b) < ALIKE ? 0 : Math.copySign(1, a - b);
         step = Math.max(-weight[to], Math.min(weight[from], step));
-        if (Math.abs(step) < 1e-15) {
-            return;
+        if (step >= 1e-15) {
+            move(to, from, step);
+        } else if (step <= -1e-15) {
+            move(from, to, -step);
         }
-        meter.spend(3L * p * p);
+    }
+
+    /** Gives before it takes, so that the information is never singular in between. */
+    private void move(int to, int from, double step) {
+        System.arraycopy(rows, to * p, x, 0, p);
+        System.arraycopy(rows, from * p, y, 0, p);
+        meter.spend(5L * p * p);
         weight[to] += step;
         weight[from] -= step;
-        Kernel.update(inverse, -step / (1 + step * a), imageX);
+        Kernel.times(inverse, x, imageX);
+        Kernel.update(inverse, -step / (1 + step * Kernel.dot(x, imageX)), imageX);
         Kernel.times(inverse, y, imageY);
         Kernel.update(inverse, step / (1 - step * Kernel.dot(y, imageY)), imageY);
     }

@@ -42,9 +42,9 @@ public record DesignTask(MixtureRegion region, MixtureModel model, int runs, Wis
         if (wishes.blocks() < 1 || wishes.repeats() < 0) {
             wrong.add("Blocks start at 1 and repeats at 0.");
         }
-        if (fresh() < Math.max(1, wishes.blocks())) {
+        if (runs >= terms && fresh() < Math.max(1, wishes.blocks())) {
             wrong.add(runs + " runs with " + wishes.made().size() + " already made leave too few for "
-                    + Math.max(1, wishes.blocks()) + " block(s).");
+                    + (wishes.blocks() > 1 ? wishes.blocks() + " blocks." : "a new one."));
         }
         if (wishes.repeats() > 0 && runs - wishes.repeats() < model.terms().size()) {
             wrong.add(runs + " runs with " + wishes.repeats() + " repeats leave " + (runs - wishes.repeats())

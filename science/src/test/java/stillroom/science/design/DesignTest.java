@@ -29,6 +29,24 @@ class DesignTest {
         assertThat(design.dCeiling().orElseThrow()).isGreaterThan(design.d());
     }
 
+    /** Equal weights on the {3,2} lattice are optimal (kiefer-1960): det(X'X) = 4^-6 there, so D = (1/4)/6. */
+    @Test
+    void theCeilingIsThatOfTheWeightedOptimumWhateverTheRuns() {
+        for (int runs = 6; runs <= 14; runs++) {
+            for (long seed = 1; seed <= 6; seed++) {
+                DesignTask.Wishes wishes = new DesignTask.Wishes(Criterion.D, 1, 0, List.of(), seed);
+                DesignTask task = Designs.task(THREE, Blending.QUADRATIC, runs, wishes);
+                MixtureDesign design = OptimalDesigns.search(task, OptimalDesigns.USUAL_EFFORT / 8, () -> false)
+                        .match(DesignAnswer.Found::design, refused -> {
+                            throw new AssertionError(refused.reasons());
+                        });
+                assertThat(design.dCeiling().orElseThrow())
+                        .describedAs(runs + " runs, seed " + seed)
+                        .isCloseTo(1 / 24.0, within(1e-7));
+            }
+        }
+    }
+
     @Test
     void fewerRunsThanTermsAreRefused() {
         assertThat(Designs.refused(Designs.task(THREE, Blending.QUADRATIC, 5, DesignTask.Wishes.plain())))

@@ -113,6 +113,9 @@ record Days(Optional<Boolean> dayFirst) {
     }
 
     private static Optional<LocalDate> lastOf(String year, String month, List<Flag> flags) {
+        if (!year.matches("(19|20)\\d{2}")) {
+            return Optional.empty();
+        }
         flags.add(Flag.note("The month's last day is taken."));
         return date(year, month, "1").map(day -> day.withDayOfMonth(day.lengthOfMonth()));
     }

@@ -50,6 +50,9 @@ record ListColumns(ListTable table) {
         if (meaning == Meaning.STOCK && table.part(column, ListColumns::isMoney) > 0.5) {
             return column.as(Meaning.VALUE);
         }
+        if (meaning == Meaning.STOCK && table.part(column, ListColumns::isWords) > 0.6) {
+            return column.guessed(Meaning.LEFT_OUT);
+        }
         boolean days = table.part(column, ListColumns::isDay) > 0.5;
         if (meaning == Meaning.STOCK && days) {
             return column.as(Meaning.LEFT_OUT);
@@ -76,6 +79,12 @@ record ListColumns(ListTable table) {
     }
 
     private void addName(List<ListColumn> columns) {
+        boolean inci = columns.stream().anyMatch(column -> column.meaning() == Meaning.INCI);
+        boolean named =
+                columns.stream().anyMatch(column -> column.meaning().names() && column.meaning() != Meaning.INCI);
+        if (inci && !named) {
+            columns.replaceAll(column -> isNameOfEach(column) ? column.guessed(Meaning.NAME) : column);
+        }
         boolean has = columns.stream()
                 .anyMatch(column -> column.meaning().names() && table.part(column, ListColumns::isWords) > 0);
         if (!has) {
@@ -89,6 +98,17 @@ record ListColumns(ListTable table) {
                     .filter(column -> table.part(column, ListColumns::isWords) > 0.5)
                     .ifPresent(column -> columns.set(columns.indexOf(column), column.guessed(Meaning.NAME)));
         }
+    }
+
+    /** A heading that says nothing known, above a text of its own for each line. */
+    private boolean isNameOfEach(ListColumn column) {
+        List<Cell> cells = table.cells(column);
+        long distinct = cells.stream().map(Cell::text).distinct().count();
+        return column.meaning() == Meaning.LEFT_OUT
+                && !column.told()
+                && cells.size() > 2
+                && distinct * 10 >= cells.size() * 9L
+                && table.part(column, ListColumns::isWords) > 0.9;
     }
 
     private static boolean isCode(Cell cell) {

@@ -59,7 +59,7 @@ record ListEvidence(int list, int formula, boolean shares, boolean whole) {
         points += has(table, Meaning.STOCK) ? 3 : 0;
         points += has(table, Meaning.PRICE) ? 1 : 0;
         points += has(table, Meaning.PACK) ? 2 : 0;
-        points += has(table, Meaning.VALUE) ? 1 : 0;
+        points += has(table, Meaning.VALUE) && isSaidOfValue(table) ? 1 : 0;
         points += has(table, Meaning.LOT) ? 2 : 0;
         points += has(table, Meaning.EXPIRY) ? 2 : 0;
         points += has(table, Meaning.RECEIVED) ? 2 : 0;
@@ -98,6 +98,11 @@ record ListEvidence(int list, int formula, boolean shares, boolean whole) {
     private static boolean has(ListTable table, Meaning meaning) {
         return table.columns(meaning).stream()
                 .anyMatch(column -> !table.cells(column).isEmpty());
+    }
+
+    private static boolean isSaidOfValue(ListTable table) {
+        return table.columns(Meaning.VALUE).stream()
+                .anyMatch(column -> Folding.of(column.heading()).matches(".*(val|wert|waarde|worth|stock|bestand).*"));
     }
 
     private static boolean isShare(Cell cell) {

@@ -7,13 +7,26 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /** Finds the parts of a sheet whose headings are those of a list of materials. */
-record ListHeads(Grid grid, Terms terms) {
+final class ListHeads {
     private static final int LOOK = 5;
     private static final Pattern FIGURE = Pattern.compile("[-+]?\\s?(" + ListWords.CURRENCY + ")?\\s?" + Numeral.FORM
             + "\\s?(%|kg|g|mg|ml|l|" + ListWords.CURRENCY + ")?");
     private static final Pattern CODE = Pattern.compile("\\p{Lu}{0,4}[-_./ ]?\\d{2,}[-_./\\d]*");
     private static final Pattern UNIT_ALONE = Pattern.compile(
             "[\\[(]?\\s*(" + ListWords.CURRENCY + "|per|pro|je|in|par|/|kg|kgs|g|gr|mg|oz|lb|100|\\s)+[\\])]?");
+
+    private final Grid grid;
+    private final Terms terms;
+    private final boolean[] isHead;
+
+    ListHeads(Grid grid, Terms terms) {
+        this.grid = grid;
+        this.terms = terms;
+        this.isHead = new boolean[grid.height()];
+        for (int row = 0; row < grid.height(); row++) {
+            isHead[row] = judged(row);
+        }
+    }
 
     List<ListTable> find() {
         List<ListTable> tables = new ArrayList<>();
@@ -29,6 +42,7 @@ record ListHeads(Grid grid, Terms terms) {
             int first = row + heads.size();
             ListTable table = new ListTable(grid, terms, columns, heads, titles(row), first, last(first));
             add(tables, table);
+            row += heads.size() - 1;
         }
         return tables.stream()
                 .filter(table -> columnsOfTheShelf(table.columns()) > 0)
@@ -65,14 +79,20 @@ record ListHeads(Grid grid, Terms terms) {
     }
 
     private boolean isHead(int row) {
+        return isHead[row];
+    }
+
+    private boolean judged(int row) {
         RowKind told = terms.guidance().rows().get(row);
         if (told != null) {
             return told == RowKind.HEADING;
         }
-        List<ListColumn> columns = read(row, false);
-        if (columns.size() < 2 || columns.stream().anyMatch(column -> isFigure(grid.cell(row, column.place())))) {
+        List<Cell> cells = grid.rows().get(row);
+        if (cells.stream().filter(cell -> !cell.isBlank()).count() < 2
+                || cells.stream().anyMatch(ListHeads::isFigure)) {
             return false;
         }
+        List<ListColumn> columns = read(row, false);
         if (isFacts(columns)) {
             return false;
         }

@@ -70,7 +70,9 @@ final class ListRows {
             return RowKind.TOTAL;
         }
         String name = table.firstName(row);
-        boolean figures = holds(row, Meaning.PRICE, Meaning.PACK, Meaning.STOCK, Meaning.AMOUNT, Meaning.VALUE);
+        boolean figures = List.of(Meaning.PRICE, Meaning.PACK, Meaning.STOCK, Meaning.AMOUNT, Meaning.VALUE).stream()
+                .flatMap(meaning -> table.columns(meaning).stream())
+                .anyMatch(column -> table.cell(row, column).text().matches(".*\\d.*"));
         boolean facts = holds(row, Meaning.LOT, Meaning.RECEIVED, Meaning.EXPIRY, Meaning.SUPPLIER, Meaning.CAS);
         if (figures && name.isEmpty() && table.filled(row).count() == 1) {
             return unnamed(row, true, facts);
@@ -139,14 +141,20 @@ final class ListRows {
     }
 
     private boolean isTotal(int row) {
-        boolean lot = holds(row, Meaning.LOT) || holds(row, Meaning.EXPIRY) || holds(row, Meaning.SUPPLIER);
-        return !lot
-                && table.filled(row)
-                        .filter(cell -> cell.number().isEmpty() && cell.text().length() <= 60)
-                        .map(cell -> Folding.of(cell.text()))
-                        .anyMatch(text -> RowWords.isTotal(text)
-                                || TOTAL.matcher(text).matches() && !holds(row, Meaning.STOCK)
-                                || CHARGE.matcher(text).matches());
+        boolean lot = List.of(Meaning.LOT, Meaning.EXPIRY, Meaning.SUPPLIER).stream()
+                .flatMap(meaning -> table.columns(meaning).stream())
+                .map(column -> table.cell(row, column))
+                .anyMatch(cell -> !cell.isBlank() && !saysTotal(row, cell));
+        return !lot && table.filled(row).anyMatch(cell -> saysTotal(row, cell));
+    }
+
+    private boolean saysTotal(int row, Cell cell) {
+        String text = Folding.of(cell.text());
+        return cell.number().isEmpty()
+                && text.length() <= 60
+                && (RowWords.isTotal(text)
+                        || TOTAL.matcher(text).matches() && !holds(row, Meaning.STOCK)
+                        || CHARGE.matcher(text).matches());
     }
 
     private boolean holds(int row, Meaning... meanings) {

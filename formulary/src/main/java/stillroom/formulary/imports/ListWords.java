@@ -25,13 +25,31 @@ final class ListWords {
             ".*(pack|gebinde|packung|\\bve\\b|\\bvpe\\b|conditionnement|emballage|colis|confezion|envase|verpakking|imballo|bidon|drum|bottle|flasche|flacon|\\bsack?\\b|\\bbag\\b|container).*");
     private static final Pattern BY_UNIT =
             Pattern.compile(".*(unit|unidad|eenheid|einheit|stuck|\\beach\\b|\\bp\\.?u\\.?(?!\\p{L})).*");
+    private static final Pattern PER_CENT_WORDS = Pattern.compile(".*(percent|prozent|pourcent|\\bw/w\\b).*");
+    private static final Pattern VALUE_WORDS =
+            Pattern.compile(".*(value|valuation|wert\\b|wert[ (].*|valeur|valor\\b|valore|waarde|worth).*");
+    private static final Pattern TOTAL_ALONE_WORDS = Pattern.compile(
+            "(line |sub)?(total|totals|gesamt|summe|montant|importe|importo|bedrag|betrag|totale|totaal)");
+    private static final Pattern SUPPLIER_WORDS = Pattern.compile(
+            ".*(supplier|vendor|lieferant|fournisseur|proveedor|fornitor|leverancier|manufacturer|hersteller|fabricant|fabricante|fabrikant|produttore|bezugsquelle|bezogen|bought from|source\\b|\\bshop\\b|gekauft bei|achete chez|comprado en|handler|distribut|from\\b).*");
+    private static final Pattern UNIT_WORDS = Pattern.compile(
+            "(stock |pack )?(units?|einheit|uom|u/m|me|unite|unidad|udm|unita|eenheid|um|u\\.?m\\.?|mass unit)( of measure)?");
+    private static final Pattern FOR_WORDS = Pattern.compile("for|fur|pour|para|por|per|je|voor");
+    private static final Pattern PACK_WORDS = Pattern.compile(
+            ".*(pack|gebinde|packung|packungsgr|\\bvpe?\\b|\\bve\\b|container|drum|\\bsize\\b|bottle|\\bbag\\b|conditionnement|contenance|emballage|\\bformat|envase|presentac|confezion|imballo|verpakking|inhalt\\b|contenu|contenuto|contenido|inhoud|grosse\\b|\\bjar\\b|kanister|flacon|flasche|bidon|per unit|purchase quantity|kaufmenge|bought (g|kg|qty|amount)|gekaufte menge).*");
+    private static final Pattern PRICE_WORDS = Pattern.compile(
+            ".*(price|\\bcosts?\\b|preis|\\bkosten\\b|\\bek\\b|einkauf|\\bprix\\b|\\bcout\\b|\\btarifs?\\b|precio|\\bcostes?\\b|\\bcosto\\b|prezzo|prijs|\\bpaid\\b|bezahlt|\\bpaye\\b|pagado|pagato|betaald|\\brate\\b|kostet|\\bp\\.?u\\.? ?(ht|ttc)?$).*|((per|pro|je|por|par|al) )(kg|kilo|\\d+ ?g)");
+    private static final Pattern STOCK_WORDS = Pattern.compile(
+            ".*(\\bstock\\b|on[ -]hand|bestand|vorrat|inventory|inventur|inventaire|inventario|\\bstored\\b|existencia|giacenza|rimanen|\\bscort[ae]\\b|voorraad|in[ -]house|\\bleft\\b|\\bhave\\b|remain|restant|restmenge|restbestand|\\brest\\b|\\breste\\b|\\bresto\\b|queda|disponib|available|verfugbar|vorhanden|noch da|lagermenge|lagernd|auf lager|am lager|\\blager\\b|resterend|\\bcount(ed)?\\b|in (the )?(cupboard|cabinet|fridge|store)|on (the )?shelf|\\bistbestand|aanwezig|\\bholding).*");
+    private static final Pattern NAME_WORDS = Pattern.compile(
+            "(the |raw |list of )*(artikel|article|articulo|articolo|ware|produkte?|product|producto|prodotto|produit|designation|bezeichnung|libelle|denominazione|denominacion|omschrijving|benaming|intitule|raw materials?|rm name|trade name|handelsname|nom commercial|nombre comercial|nome commerciale|handelsnaam|product name|ingredient name|material name)\\b.*");
     private static final Map<Meaning, Pattern> FIRST = new LinkedHashMap<>();
     private static final Pattern CODE = Pattern.compile(
             "(art(ikel|icle|iculo|icolo)?|item|material|product|produkt|producto|prodotto|produit|rm|mat|stock|sku|supplier|lieferanten?|kunden|ref(erence|erencia|erenz)?|rohstoff|matiere|bestell|order|catalogue|internal|intern[eo]?|our)?[ .'-]*(\\bde )?[- ]?(no|nr|num|nummer|number|numero|code|codes|codigo|codice|kode|id|#|n°|nº|ref|reference|referencia|referenz|riferimento|sku|kennung|kurzel|key)\\.?( (article|articulo|articolo|interne|produit|producto|prodotto|fournisseur|proveedor|fornitore|supplier))?\\.?");
     private static final Pattern PLACE = Pattern.compile(
             ".*(location|lagerort|lagerplatz|\\bplatz\\b|\\bregal|\\bshelf( no| nr|$)|emplacement|ubicac|ubicaz|locatie|\\bbin\\b|\\brack\\b|status|statut|estado|stato\\b|\\bqc\\b|\\bchecked|geprueft|gepruft|verifi|opened|geoffnet|ouvert|apert|abierto|geopend|storage|lagertemp|initials|\\bsign\\b|\\bsds\\b|\\bcoa\\b|link|website|\\burl\\b|country|herkunft|origin|pays|allerg|organic|\\bbio\\b|cosmos).*");
     private static final Pattern OTHER_STOCK = Pattern.compile(
-            ".*(re-?order|\\bminimum|\\bmin\\b|\\bmin\\.|\\bmini\\b|maximum|\\bmax\\b|meldebestand|mindest|sicherheits|\\btarget\\b|\\bpar\\b|seuil|alerte|minimo|minima|\\bpunto de|minimale|bestelpunt|bestelniveau|nachbestell|nachkauf|to order|to buy|order (qty|quantity|amount)|\\breorder|commander|bestellmenge|bestellen|bestellt|besteld|on order|pedir|pedido|riordin|ordinare|ordine|\\bneeded|\\bneed\\b|bedarf|besoin|\\bused\\b|verbrauch|\\busage\\b|utilis|consum|gebruikt|verbruik|entnahme|abgang|zugang|zukauf|reserv|allocated|gesperrt|quarantine qty|opening|anfangs|initial|\\bwar\\b|previous|old stock|last count|vorjahr|in transit|lead time|\\bmoq\\b|mindestbestell|lieferzeit|delai|warn|trigger|threshold|par level|low at|critical|days? left|months? left).*");
+            ".*(re-?order|\\bminimum|\\bmin\\b|\\bmin\\.|\\bmini\\b|maximum|\\bmax\\b|meldebestand|mindest|sicherheits|\\btarget\\b|seuil|alerte|minimo|minima|\\bpunto de|minimale|bestelpunt|bestelniveau|nachbestell|nachkauf|to order|to buy|order (qty|quantity|amount)|\\breorder|commander|bestellmenge|bestellen|bestellt|besteld|on order|pedir|pedido|riordin|ordinare|ordine|\\bneeded|\\bneed\\b|bedarf|besoin|\\bused\\b|verbrauch|\\busage\\b|utilis|consum|gebruikt|verbruik|entnahme|abgang|zugang|zukauf|reserv|allocated|gesperrt|quarantine qty|opening|anfangs|initial|\\bwar\\b|previous|old stock|last count|vorjahr|in transit|lead time|\\bmoq\\b|mindestbestell|lieferzeit|delai|warn|trigger|threshold|par level|low at|critical|days? left|months? left).*");
     private static final Pattern TOTAL_OF_MONEY =
             Pattern.compile(".*(total|gesamt|summe|montant|importe|importo|bedrag|betrag|extended|ensemble).*");
     private static final Pattern STRENGTH = Pattern.compile(
@@ -80,7 +98,7 @@ final class ListWords {
     }
 
     static boolean isShare(String folded) {
-        return folded.contains("%") || folded.matches(".*(percent|prozent|pourcent|\\bw/w\\b).*");
+        return folded.contains("%") || PER_CENT_WORDS.matcher(folded).matches();
     }
 
     /** Whether a heading is known to be of no use here: codes, places, levels at which to order. */
@@ -90,17 +108,22 @@ final class ListWords {
 
     /** Whether a heading names a level or a flow of stock that is not what lies on the shelf. */
     static boolean isLevel(String folded) {
-        return OTHER_STOCK.matcher(folded).matches();
+        return OTHER_STOCK.matcher(folded).matches()
+                && !isPrice(folded)
+                && !MONEY.matcher(folded).find();
     }
 
     private static Optional<Meaning> shelf(String folded) {
         boolean money = MONEY.matcher(folded).find();
         boolean mass = MASS.matcher(folded).find();
-        if (folded.matches(".*(value|valuation|wert\\b|wert[ (].*|valeur|valor\\b|valore|waarde|worth).*")
+        if (VALUE_WORDS.matcher(folded).matches()
                 && (!mass || money && !folded.matches(".*(per|pro|/|je|par|por|al) ?(kg|\\d+ ?g|g\\b).*"))) {
             return Optional.of(Meaning.VALUE);
         }
         if (TOTAL_OF_MONEY.matcher(folded).matches() && !mass && (money || isPrice(folded))) {
+            return Optional.of(Meaning.VALUE);
+        }
+        if (TOTAL_ALONE_WORDS.matcher(folded).matches()) {
             return Optional.of(Meaning.VALUE);
         }
         if (isStock(folded) && money && !isPrice(folded) && !mass) {
@@ -112,34 +135,31 @@ final class ListWords {
         if (isStock(folded)) {
             return Optional.of(Meaning.STOCK);
         }
-        if (folded.matches(
-                ".*(supplier|vendor|lieferant|fournisseur|proveedor|fornitor|leverancier|manufacturer|hersteller|fabricant|fabricante|fabrikant|produttore|bezugsquelle|bezogen|bought from|source\\b|\\bshop\\b|gekauft bei|achete chez|comprado en|handler|distribut|from\\b).*")) {
+        if (SUPPLIER_WORDS.matcher(folded).matches()) {
             return Optional.of(Meaning.SUPPLIER);
         }
-        if (folded.matches(
-                "(stock |pack )?(units?|einheit|uom|u/m|me|unite|unidad|udm|unita|eenheid|um|u\\.?m\\.?|mass unit)( of measure)?")) {
+        if (UNIT_WORDS.matcher(folded).matches()) {
             return Optional.of(Meaning.UNIT);
         }
-        if (folded.matches(
-                ".*(pack|gebinde|packung|packungsgr|\\bvpe?\\b|\\bve\\b|container|drum|\\bsize\\b|bottle|\\bbag\\b|conditionnement|contenance|emballage|\\bformat|envase|presentac|confezion|imballo|verpakking|inhalt\\b|contenu|contenuto|contenido|inhoud|grosse\\b|\\bjar\\b|kanister|flacon|flasche|bidon|per unit|purchase quantity|kaufmenge|bought (g|kg|qty|amount)|gekaufte menge).*")) {
+        if (FOR_WORDS.matcher(folded).matches()) {
+            return Optional.of(Meaning.PACK);
+        }
+        if (PACK_WORDS.matcher(folded).matches()) {
             return Optional.of(Meaning.PACK);
         }
         return Optional.empty();
     }
 
     static boolean isPrice(String folded) {
-        return folded.matches(
-                ".*(price|\\bcosts?\\b|preis|\\bkosten\\b|\\bek\\b|einkauf|\\bprix\\b|\\bcout\\b|\\btarifs?\\b|precio|\\bcostes?\\b|\\bcosto\\b|prezzo|prijs|\\bpaid\\b|bezahlt|\\bpaye\\b|pagado|pagato|betaald|\\brate\\b|kostet|\\bp\\.?u\\.? ?(ht|ttc)?$).*|((per|pro|je|por|par|al) )(kg|kilo|\\d+ ?g)");
+        return PRICE_WORDS.matcher(folded).matches();
     }
 
     private static boolean isStock(String folded) {
-        return folded.matches(
-                ".*(\\bstock\\b|on[ -]hand|bestand|vorrat|inventory|inventur|inventaire|inventario|\\bstored\\b|existencia|giacenza|rimanen|\\bscort[ae]\\b|voorraad|in[ -]house|\\bleft\\b|\\bhave\\b|remain|restant|restmenge|restbestand|\\brest\\b|\\breste\\b|\\bresto\\b|queda|disponib|available|verfugbar|vorhanden|noch da|lagermenge|lagernd|auf lager|am lager|\\blager\\b|resterend|\\bcount(ed)?\\b|in (the )?(cupboard|cabinet|fridge|store)|on (the )?shelf|\\bistbestand|aanwezig|\\bholding).*");
+        return STOCK_WORDS.matcher(folded).matches();
     }
 
     private static Meaning named(String folded) {
-        if (folded.matches(
-                "(the |raw |list of )*(artikel|article|articulo|articolo|ware|produkte?|designation|bezeichnung|libelle|denominazione|denominacion|omschrijving|benaming|intitule|raw materials?|rm name|trade name|handelsname|nom commercial|nombre comercial|nome commerciale|handelsnaam|product name|ingredient name|material name)\\b.*")) {
+        if (NAME_WORDS.matcher(folded).matches()) {
             return Meaning.NAME;
         }
         return HeadingWords.read(0, folded)

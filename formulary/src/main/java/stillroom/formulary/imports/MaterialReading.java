@@ -160,7 +160,7 @@ final class MaterialReading {
         if (apart && within && column.told() && !choice.proven() && isOneOfFew(column)) {
             flags.add(Flag.note("The unit in the cell is taken, not that of the heading."));
         }
-        return grams.map(Rounded::clean);
+        return grams;
     }
 
     private boolean isOneOfFew(ListColumn column) {

@@ -17,6 +17,7 @@ import stillroom.formulary.formula.Product;
  * @param constituents each of which may have a band of its own
  * @param own figures with a band of their own, by field
  * @param allowed materials that may be dosed otherwise than their cards and the shelf say, by key
+ * @param nothingExpires what expires soon was to be used up, and there is none
  * @param refusals better blends that the evaluation refused
  * @param more blends within the bands that were not looked at
  * @param refused why it cannot be answered, empty where it can
@@ -36,6 +37,7 @@ public record AnewPage(
         List<Choice> own,
         List<Choice> allowed,
         boolean noHarsher,
+        boolean nothingExpires,
         boolean asked,
         boolean searching,
         long nodes,

@@ -55,6 +55,8 @@ final class AnewView {
                         .map(key -> new Choice(key, subjected.name(key)))
                         .toList(),
                 asked.bands().noHarsher(),
+                asked.useUp().equals(Asked.EXPIRING)
+                        && subjected.expiringBy(Asked.soon(subjected)).isEmpty(),
                 searching.isPresent(),
                 !over,
                 searching.map(Searching::nodes).orElse(0L),

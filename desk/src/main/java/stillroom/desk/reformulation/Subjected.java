@@ -86,7 +86,7 @@ record Subjected(Desk desk, Product product, FormulaVersion version, MaterialBoo
         return lot.state() == Lot.State.RELEASED && !lot.expiredOn(desk.today()) && !lot.retestDueOn(desk.today());
     }
 
-    /** Materials of the shelves that this formula uses, of which a sound lot expires by a day. */
+    /** Materials that may move, of the shelves that this formula uses, of which a sound lot expires by a day; not water. */
     Set<String> expiringBy(LocalDate day) {
         Set<Family> used = version.formula().lines().stream()
                 .flatMap(line -> book.material(line.materialKey()).stream())
@@ -97,9 +97,13 @@ record Subjected(Desk desk, Product product, FormulaVersion version, MaterialBoo
                 .filter(lot -> lot.expires().map(end -> !end.isAfter(day)).orElse(false))
                 .map(Lot::materialKey)
                 .filter(key -> book.material(key)
-                        .map(card -> used.contains(card.family()))
+                        .map(card -> used.contains(card.family()) && isMovable(card.family()))
                         .orElse(false))
                 .collect(Collectors.toSet());
+    }
+
+    private static boolean isMovable(Family family) {
+        return family == Family.SURFACTANT || FigureNames.isShelf(family);
     }
 
     /** Substances of 0.01 % and more, water aside, which has its own band; by name. */

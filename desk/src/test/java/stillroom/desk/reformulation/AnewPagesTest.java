@@ -146,8 +146,10 @@ class AnewPagesTest {
         assertThat(desk.get(path() + "?of-glycerin=some").status()).isEqualTo(422);
     }
 
+    /** The demonstration has a preservative and water that expire soon: the one stays as it is, of the other there is no want. */
     @Test
     void whatExpiresSoonIsUsedUp() {
+        assertThat(answered("?use=soon&aim=CHANGE").body()).contains("Nothing to use up");
         desk.ledger()
                 .lots()
                 .add(new Lot(
@@ -157,12 +159,14 @@ class AnewPagesTest {
                         "",
                         Grams.of("2000"),
                         LocalDate.of(2026, 1, 1),
-                        Optional.of(LocalDate.of(2026, 12, 31)),
                         Optional.empty(),
+                        Optional.of(LocalDate.of(2026, 12, 31)),
                         Optional.of(new Price(Money.of("9"), Grams.of("1000"))),
                         Lot.State.RELEASED,
                         ""));
-        assertThat(answered("?use=soon&aim=CHANGE").body()).contains("1. With Sodium coco-sulfate");
+        assertThat(answered("?use=soon&aim=CHANGE&batch=1000").body())
+                .contains("1. With Sodium coco-sulfate", "g of Sodium coco-sulfate, needles stay on the shelf.")
+                .doesNotContain("Nothing to use up");
     }
 
     @Test

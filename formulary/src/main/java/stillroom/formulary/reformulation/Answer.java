@@ -17,6 +17,7 @@ import stillroom.formulary.formula.Formula;
  * @param givesUp what is worse than before or has moved within its band, in words
  * @param enoughFor grams of product for which the shelf suffices; infinite where it always does
  * @param arisen findings that the present formula does not have
+ * @param grave of these, what has nothing like it in the present formula
  * @param disagreements where the search and the evaluation differ; always empty, else one of them is wrong
  * @param prices what the bands cost with the same materials, in words and in what the goal weighs
  */
@@ -30,6 +31,7 @@ public record Answer(
         List<Compared> figures,
         List<String> givesUp,
         List<Finding> arisen,
+        List<Finding> grave,
         List<String> disagreements,
         List<String> prices,
         double enoughFor) {
@@ -48,6 +50,7 @@ public record Answer(
         figures = List.copyOf(figures);
         givesUp = List.copyOf(givesUp);
         arisen = List.copyOf(arisen);
+        grave = List.copyOf(grave);
         disagreements = List.copyOf(disagreements);
         prices = List.copyOf(prices);
     }
@@ -61,7 +64,7 @@ public record Answer(
 
     /** New findings for which it stands behind answers that do not have them. */
     public List<Finding> reproaches() {
-        return arisen.stream()
+        return grave.stream()
                 .filter(finding -> finding.kind() == Finding.Kind.PROBABLE_FAULT
                         || finding.kind() == Finding.Kind.LOOK_AT_THIS && SERIOUS.contains(finding.rule()))
                 .toList();

@@ -25,14 +25,15 @@ final class GivingUp {
         this.fractions = fractions;
     }
 
-    List<String> words(List<Compared> figures, List<Change> changes, List<Finding> arisen) {
+    List<String> words(List<Compared> figures, List<Change> changes, List<Finding> arisen, List<Finding> grave) {
         List<String> words = new ArrayList<>();
         dearer(figures, words);
         problem.requirements().forEach(requirement -> moved(requirement, words));
         shelf(changes, words);
         leftOver(changes, words);
         arisen.stream()
-                .filter(finding -> finding.kind() != Finding.Kind.CANNOT_JUDGE)
+                .filter(finding -> finding.kind() != Finding.Kind.CANNOT_JUDGE
+                        && (finding.kind().isWarning() || grave.contains(finding)))
                 .map(Finding::says)
                 .forEach(words::add);
         long more = arisen.stream()

@@ -21,6 +21,8 @@ import stillroom.science.blend.Mix;
 final class Judging {
     /** Two reckonings of one sum may differ by their rounding [%, or currency per 100 g]. */
     private static final double SAME = 1e-6;
+    /** A finding whose figures have moved by less, in parts, stands as it stood. */
+    private static final double HARDLY = 0.1;
 
     private final Recast recast;
     private final Evaluation before;
@@ -48,6 +50,9 @@ final class Judging {
         List<Finding> arisen = after.findings().stream()
                 .filter(finding -> before.findings().stream().noneMatch(old -> isNoWorse(old, finding)))
                 .toList();
+        List<Finding> grave = arisen.stream()
+                .filter(finding -> before.findings().stream().noneMatch(old -> isMuchTheSame(old, finding)))
+                .toList();
         List<Change> changes = changes(problem, rewriting.fractions());
         return new Answer(
                 formula,
@@ -57,8 +62,9 @@ final class Judging {
                 problem.passed(),
                 changes,
                 figures,
-                new GivingUp(problem, rewriting.fractions()).words(figures, changes, arisen),
+                new GivingUp(problem, rewriting.fractions()).words(figures, changes, arisen, grave),
                 arisen,
+                grave,
                 disagreements(problem, rewriting.fractions(), after, surface(formula)),
                 prices,
                 enoughFor(problem.shelf(), changes));
@@ -67,7 +73,7 @@ final class Judging {
     private static double enoughFor(Shelf shelf, List<Change> changes) {
         return changes.stream()
                 .filter(change -> change.after() > 0 && shelf.onHand().containsKey(change.materialKey()))
-                .mapToDouble(change -> 100 * shelf.onHand().get(change.materialKey()) / change.after())
+                .mapToDouble(change -> 100 * shelf.onHand().getOrDefault(change.materialKey(), 0.0) / change.after())
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
     }
@@ -76,6 +82,21 @@ final class Judging {
     private static boolean isNoWorse(Finding old, Finding finding) {
         boolean same = old.rule().equals(finding.rule()) && old.kind() == finding.kind();
         return same && (old.says().equals(finding.says()) || isLess(old, finding));
+    }
+
+    /** The same rule on figures that have hardly moved. */
+    private static boolean isMuchTheSame(Finding old, Finding finding) {
+        boolean alike = old.rule().equals(finding.rule())
+                && old.kind() == finding.kind()
+                && !finding.compared().isEmpty()
+                && finding.compared().size() == old.compared().size();
+        for (int k = 0; alike && k < finding.compared().size(); k++) {
+            Figure then = old.compared().get(k);
+            Figure now = finding.compared().get(k);
+            alike = then.name().equals(now.name())
+                    && Math.abs(now.value() - then.value()) <= HARDLY * Math.abs(then.value());
+        }
+        return alike;
     }
 
     private static boolean isLess(Finding old, Finding finding) {

@@ -167,7 +167,8 @@ record RecipeSheet(Workshop workshop, Product product, FormulaVersion version, M
     private List<String> equipment() {
         List<String> needed = new ArrayList<>();
         needed.add("a balance that shows " + words.step() + " g");
-        needed.add(version.formula().phases().size() + " clean vessels, spatulas, labels");
+        int vessels = version.formula().phases().size();
+        needed.add((vessels == 1 ? "a clean vessel" : vessels + " clean vessels") + ", spatulas, labels");
         if (steps().anyMatch(
                         step -> step.celsius().filter(celsius -> celsius > 30).isPresent())) {
             needed.add("a water bath and a thermometer");

@@ -122,7 +122,7 @@ final class WorkshopSchemaTest {
     @Test
     void whatIsExportedFitsTheSchema() throws IOException {
         Path home = Files.createDirectories(folder.resolve("home"));
-        try (InputStream packed = WorkshopSchemaTest.class.getResourceAsStream("/versions/schema-4.db.gz");
+        try (InputStream packed = WorkshopSchemaTest.class.getResourceAsStream("/versions/schema-10.db.gz");
                 GZIPInputStream file = new GZIPInputStream(packed)) {
             Files.copy(file, home.resolve(Database.FILE_NAME));
         }

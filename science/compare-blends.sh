@@ -1,6 +1,6 @@
 #!/bin/sh
 # Compares generated blends with GLPK and CBC (on Debian: apt-get install glpk-utils coinor-cbc): objectives and processor time in one run.
-# Arguments: seconds that each solver may take, first seed, last seed, and (optional) the number of limits. Usually 20 1 40.
+# Arguments: seconds that each solver may take, first seed, last seed, and (optional) a shape of blends or all, and the number of limits. Usually 20 1 40.
 # MAVEN=./mvnw uses the wrapper in place of an installed Maven.
 set -e
 cd "$(dirname "$0")/.."

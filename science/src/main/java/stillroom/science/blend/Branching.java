@@ -13,7 +13,7 @@ import stillroom.science.blend.DualSimplex.Outcome;
  */
 final class Branching {
     private static final int RELIABLE = 1;
-    private static final int TRIED_OUT = 6;
+    private static final int TRIED_OUT = 12;
     private static final int TRIAL_ITERATIONS = 30;
     private static final double LEAST_LIFT = 1e-6;
 

@@ -1,5 +1,6 @@
 package stillroom.science.blend;
 
+import java.util.Arrays;
 import java.util.Optional;
 import stillroom.science.blend.DualSimplex.Outcome;
 
@@ -9,7 +10,11 @@ import stillroom.science.blend.DualSimplex.Outcome;
  */
 final class Narrowing {
     private static final int MOST_ITERATIONS = 50_000;
-    private static final long FIRST_ROUND = 250;
+    private static final long FIRST_ROUND = 60;
+    /** The likeliest ingredients, and how long they are looked at alone. */
+    private static final int SHORTLIST = 30;
+
+    private static final long SHORTLIST_ROUND = 60;
     /** Narrower bounds cost two linear programmes per ingredient. */
     private static final int FEW = 100;
 
@@ -34,6 +39,10 @@ final class Narrowing {
     }
 
     Searched run() {
+        if (blend.size() > 2 * SHORTLIST && solvedWhole() && !whole.stands(whole.relaxation.fractions(whole.simplex))) {
+            proven = whole.objective();
+            round(shortlist(), SHORTLIST_ROUND, false);
+        }
         Part part = Part.of(blend, j -> true);
         Searched searched = search(part, FIRST_ROUND);
         long most = FIRST_ROUND;
@@ -48,6 +57,18 @@ final class Narrowing {
             searched = search(part, most);
         }
         return new Searched(best, Math.min(objective(), searched.bound()), nodes, searched.stopped());
+    }
+
+    /** Those that the prices of the whole relaxation make the likeliest: a good blend of theirs spares much of what follows. */
+    private Part shortlist() {
+        double[] lift = new double[blend.size()];
+        for (int j = 0; j < lift.length; j++) {
+            boolean used = whole.relaxation.fraction(whole.simplex, j) > Workings.NOTHING || first.used(j);
+            lift[j] = used ? Double.NEGATIVE_INFINITY : whole.simplex.reducedCost(whole.relaxation.below(j));
+        }
+        double[] sorted = lift.clone();
+        Arrays.sort(sorted);
+        return Part.of(blend, j -> lift[j] <= sorted[SHORTLIST - 1]);
     }
 
     /** The ingredients that a better blend might use, with the bounds between which it might use them. */
@@ -73,13 +94,24 @@ final class Narrowing {
         return best.map(Incumbent.Found::objective).orElse(Double.POSITIVE_INFINITY);
     }
 
-    /** Searches a part for something better than the best, and takes that over. */
+    /** Searches a part that may hold each better blend; what it proves is proven. */
     private Searched search(Part part, long mostNodes) {
+        Searched searched = round(part, mostNodes, true);
+        proven = Math.max(proven, searched.bound() + part.offset());
+        return new Searched(best, proven, searched.nodes(), searched.stopped());
+    }
+
+    /**
+     * Searches a part for something better than the best, and takes that over.
+     *
+     * @param bounding whether the bound of the part is one of the whole
+     */
+    private Searched round(Part part, long mostNodes, boolean bounding) {
         long before = nodes;
         Patience shared = progress -> progress.nodes() >= mostNodes
                 || patience.isOver(new Progress(
                         Math.min(objective(), progress.best() + part.offset()),
-                        Math.max(proven, progress.bound() + part.offset()),
+                        bounding ? Math.max(proven, progress.bound() + part.offset()) : proven,
                         before + progress.nodes()));
         Searched searched =
                 new Search(part.blend(), whole.dominance.of(part.from()), shared, objective() - part.offset()).run();
@@ -88,7 +120,6 @@ final class Narrowing {
                 .map(part::whole)
                 .filter(found -> found.objective() < objective())
                 .ifPresent(found -> best = Optional.of(found));
-        proven = Math.max(proven, searched.bound() + part.offset());
-        return new Searched(best, proven, searched.nodes(), searched.stopped());
+        return searched;
     }
 }

@@ -112,12 +112,13 @@ class BlendSolverTest {
     }
 
     @Test
-    void stoppedBeforeTheFirstStepItKnowsNothing() {
+    void stoppedBeforeTheFirstStepItKnowsABoundAtMost() {
         Blend blend = GeneratedBlend.counted(106, 200, 24, 6);
         BlendAnswer.Stopped stopped = (BlendAnswer.Stopped) BlendSolver.solve(blend, progress -> true);
         assertThat(stopped.best()).isEmpty();
         assertThat(stopped.objective()).isEqualTo(Double.POSITIVE_INFINITY);
-        assertThat(stopped.bound()).isEqualTo(NONE);
+        assertThat(stopped.bound()).isBetween(2.0, 2.93840383257);
+        assertThat(stopped.gap()).isEqualTo(Double.POSITIVE_INFINITY);
     }
 
     /** What a limit's bound costs, against the difference of two optima. */

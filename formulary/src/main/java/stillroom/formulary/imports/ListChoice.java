@@ -12,6 +12,7 @@ import java.util.Set;
  * @param stock with its unit
  * @param priceDoubts what was guessed about each price, in sentences
  * @param stockDoubts what was guessed about each amount on the shelf
+ * @param rowDoubts what was made nothing of and may have been meant in each row
  * @param proven whether the figures themselves bear it out: price times stock makes the value, or price over pack that per kg
  * @param broken rows in which they do not
  */
@@ -21,11 +22,13 @@ record ListChoice(
         Optional<ListColumn> stock,
         List<String> priceDoubts,
         List<String> stockDoubts,
+        List<String> rowDoubts,
         boolean proven,
         Set<Integer> broken) {
     ListChoice {
         priceDoubts = List.copyOf(priceDoubts);
         stockDoubts = List.copyOf(stockDoubts);
+        rowDoubts = List.copyOf(rowDoubts);
         broken = Set.copyOf(broken);
     }
 }

@@ -2,6 +2,7 @@ package stillroom.formulary.imports;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -44,8 +45,26 @@ final class ListChoosing {
         if (byValue.isEmpty()) {
             contradiction(price, stock);
         }
+        List<String> doubts = price.isEmpty() || stock.isEmpty() ? unexplained() : List.of();
         return new ListChoice(
-                price, pack, stock, priceDoubts, stockDoubts, byValue.isPresent() || byPack.isPresent(), broken);
+                price,
+                pack,
+                stock,
+                priceDoubts,
+                stockDoubts,
+                doubts,
+                byValue.isPresent() || byPack.isPresent(),
+                broken);
+    }
+
+    /** Columns of figures whose heading says nothing known: where price or stock is missing, it may be one of them. */
+    private List<String> unexplained() {
+        return table.columns().stream()
+                .filter(column -> column.meaning() == Meaning.LEFT_OUT && !column.told())
+                .filter(column -> table.cells(column).size() > 1 && table.part(column, ListColumns::isFigure) > 0.5)
+                .map(column -> "Column " + Grid.letters(column.place()) + " (\"" + column.heading()
+                        + "\") holds figures of which nothing was made.")
+                .toList();
     }
 
     private List<ListColumn> stocks() {
@@ -109,7 +128,7 @@ final class ListChoosing {
         }
         ListColumn chosen = preferred(prices, pack.isPresent());
         long same = prices.stream()
-                .filter(one -> one.basis().equals(chosen.basis()))
+                .filter(one -> one.basis().kind() == chosen.basis().kind())
                 .count();
         if (same > 1 && !isNet(chosen)) {
             priceDoubts.add("Several columns may be prices; \"" + chosen.heading() + "\" is taken.");
@@ -129,8 +148,13 @@ final class ListChoosing {
                 .or(() -> from.stream()
                         .filter(column -> column.basis().isMass() && isNet(column))
                         .findFirst())
-                .or(() ->
-                        from.stream().filter(column -> column.basis().isMass()).findFirst())
+                .or(() -> from.stream()
+                        .filter(column -> column.basis().isMass())
+                        .min(Comparator.comparing(column -> column.basis()
+                                .grams()
+                                .orElseThrow()
+                                .subtract(BigDecimal.valueOf(1000))
+                                .abs())))
                 .or(() -> from.stream().filter(ListChoosing::isNet).findFirst())
                 .orElse(from.get(0));
     }

@@ -12,8 +12,9 @@ import java.util.regex.Pattern;
  * @param formula points for a formula
  * @param shares whether a column holds shares of a whole
  * @param whole whether a column makes 100 or 1
+ * @param bare whether no headings stand above
  */
-record ListEvidence(int list, int formula, boolean shares, boolean whole) {
+record ListEvidence(int list, int formula, boolean shares, boolean whole, boolean bare) {
     private static final Pattern SHELF_TITLE = Pattern.compile(
             ".*(\\bstock|inventory|inventur|lager|bestand|inventaire|inventario|voorraad|giacenz|magazzino|almacen|existencias|cupboard|shelf|larder|vorrat|valuation).*");
     private static final Pattern LIST_TITLE = Pattern.compile(
@@ -26,7 +27,12 @@ record ListEvidence(int list, int formula, boolean shares, boolean whole) {
     private static final int MUCH = 5;
 
     static ListEvidence of(ListTable table, ListChoice choice, List<Integer> totals) {
-        return new ListEvidence(list(table, choice), formula(table, totals), hasShares(table), isWhole(table, totals));
+        return new ListEvidence(
+                list(table, choice),
+                formula(table, totals),
+                hasShares(table),
+                isWhole(table, totals),
+                table.heads().isEmpty());
     }
 
     /** Whether it is taken for a list. */
@@ -37,7 +43,7 @@ record ListEvidence(int list, int formula, boolean shares, boolean whole) {
     /** Whether it may as well be the other. */
     boolean isThin() {
         return isList()
-                ? shares || list - formula < CLEAR
+                ? shares || bare || list - formula < CLEAR
                 : list >= CLEAR && formula - list <= CLEAR || list >= MUCH && !whole;
     }
 
@@ -79,6 +85,7 @@ record ListEvidence(int list, int formula, boolean shares, boolean whole) {
         points += hasShares(table) ? 3 : amounts.isEmpty() ? 0 : 1;
         points += isWhole(table, totals) ? 6 : 0;
         points += summed ? 3 : 0;
+        points += summed && has(table, Meaning.STOCK) ? 2 : 0;
         points += isNowhereAsNeeded(table) ? 0 : 4;
         points += hasPhases(table) ? 3 : 0;
         points += titles(table, BATCH_TITLE) ? 2 : 0;

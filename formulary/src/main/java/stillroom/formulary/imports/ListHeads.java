@@ -44,11 +44,23 @@ final class ListHeads {
             add(tables, table);
             row += heads.size() - 1;
         }
+        if (tables.isEmpty() && new Heads(grid, terms).find().isEmpty()) {
+            return bare();
+        }
         return tables.stream()
                 .filter(table -> columnsOfTheShelf(table.columns()) > 0)
                 .map(table -> new ListColumns(table).told())
                 .filter(table -> !table.names().isEmpty() && hasBody(table))
                 .toList();
+    }
+
+    /** A sheet without headings that has money in it. */
+    private List<ListTable> bare() {
+        ListTable table = new ListColumns(
+                        new ListTable(grid, terms, List.of(), List.of(), List.of(), 0, grid.height() - 1))
+                .told();
+        boolean money = !table.columns(Meaning.PRICE).isEmpty();
+        return money && !table.names().isEmpty() && hasBody(table) ? List.of(table) : List.of();
     }
 
     /** Headings that come once more below begin no list of their own. */
@@ -214,13 +226,14 @@ final class ListHeads {
 
     /** Whether most named rows below hold something of the shelf. */
     private static boolean hasBody(ListTable table) {
-        long named = table.rows().filter(row -> !table.firstName(row).isEmpty()).count();
+        long filled = table.rows()
+                .filter(row -> table.filled(row).findAny().isPresent())
+                .count();
         long shelf = table.rows()
-                .filter(row -> !table.firstName(row).isEmpty())
                 .filter(row -> table.columns().stream()
                         .anyMatch(column -> column.meaning().isOfTheShelf()
                                 && !table.cell(row, column).isBlank()))
                 .count();
-        return shelf > 0 && shelf * 5 >= named * 2;
+        return shelf > 0 && shelf * 5 >= filled * 2;
     }
 }

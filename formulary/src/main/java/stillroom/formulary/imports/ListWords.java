@@ -38,7 +38,7 @@ final class ListWords {
     private static final Pattern PACK_WORDS = Pattern.compile(
             ".*(pack|gebinde|packung|packungsgr|\\bvpe?\\b|\\bve\\b|container|drum|\\bsize\\b|bottle|\\bbag\\b|conditionnement|contenance|emballage|\\bformat|envase|presentac|confezion|imballo|verpakking|inhalt\\b|contenu|contenuto|contenido|inhoud|grosse\\b|\\bjar\\b|kanister|flacon|flasche|bidon|per unit|purchase quantity|kaufmenge|bought (g|kg|qty|amount)|gekaufte menge).*");
     private static final Pattern PRICE_WORDS = Pattern.compile(
-            ".*(price|\\bcosts?\\b|preis|\\bkosten\\b|\\bek\\b|einkauf|\\bprix\\b|\\bcout\\b|\\btarifs?\\b|precio|\\bcostes?\\b|\\bcosto\\b|prezzo|prijs|\\bpaid\\b|bezahlt|\\bpaye\\b|pagado|pagato|betaald|\\brate\\b|kostet|\\bp\\.?u\\.? ?(ht|ttc)?$).*|((per|pro|je|por|par|al) )(kg|kilo|\\d+ ?g)");
+            ".*(price|\\bcosts?\\b|preis|\\bkosten\\b|\\bek\\b|einkauf|\\bprix\\b|\\bcout\\b|\\btarifs?\\b|precio|\\bcostes?\\b|\\bcosto\\b|prezzo|prijs|\\bpaid\\b|bezahlt|\\bpaye\\b|pagado|pagato|betaald|\\brate\\b|\\bpris\\b|\\bcena\\b|\\bhinta\\b|\\bpreco\\b|kostet|\\bp\\.?u\\.? ?(ht|ttc)?$).*|(?!.*(?<!\\p{L})m?g ?/ ?kg).*((?<!\\p{L})(per|pro|je|por|par|al|au|el) |/ ?)(kg|kilo|\\d+ ?g)(?!\\p{L}).*");
     private static final Pattern STOCK_WORDS = Pattern.compile(
             ".*(\\bstock\\b|on[ -]hand|bestand|vorrat|inventory|inventur|inventaire|inventario|\\bstored\\b|existencia|giacenza|rimanen|\\bscort[ae]\\b|voorraad|in[ -]house|\\bleft\\b|\\bhave\\b|remain|restant|restmenge|restbestand|\\brest\\b|\\breste\\b|\\bresto\\b|queda|disponib|available|verfugbar|vorhanden|noch da|lagermenge|lagernd|auf lager|am lager|\\blager\\b|resterend|\\bcount(ed)?\\b|in (the )?(cupboard|cabinet|fridge|store)|on (the )?shelf|\\bistbestand|aanwezig|\\bholding).*");
     private static final Pattern NAME_WORDS = Pattern.compile(
@@ -58,7 +58,7 @@ final class ListWords {
     static {
         put(
                 Meaning.LOT,
-                "(lot|lots|batch|batches|charge|chargen?|ch|lote|lotes|lotto|lotti|partij|partita|partie|los)[ .'-]*(no|nr|num|number|nummer|numero|code|id|ref|#|n°|nº)?\\.?|.*\\b(lot|batch|chargen?|charge|lotto|lote|partij)[ -]?(no|nr|num|number|nummer|code|id|#|ref)\\b.*|chargen?-?(nr|nummer|code)\\.?|lot(nummer|nr|code)|(n[o°º.]*|num\\.?|numero|codigo|code|codice) ?(de |di |del |du |dei )?(lot|lote|lotto|lots|charge)|.*\\b(supplier|manufacturer'?s?|hersteller|lieferanten) ?(lot|batch|charge).*|lotto (di )?prod.*|losnummer|partijnummer");
+                "ch\\.? ?-? ?b\\.?|(lot|lots|batch|batches|charge|chargen?|ch|lote|lotes|lotto|lotti|partij|partita|partie|los)[ .'-]*(no|nr|num|number|nummer|numero|code|id|ref|#|n°|nº)?\\.?|.*\\b(lot|batch|chargen?|charge|lotto|lote|partij)[ -]?(no|nr|num|number|nummer|code|id|#|ref)\\b.*|chargen?-?(nr|nummer|code)\\.?|lot(nummer|nr|code)|(n[o°º.]*|num\\.?|numero|codigo|code|codice) ?(de |di |del |du |dei )?(lot|lote|lotto|lots|charge)|.*\\b(supplier|manufacturer'?s?|hersteller|lieferanten) ?(lot|batch|charge).*|lotto (di )?prod.*|losnummer|partijnummer");
         put(
                 Meaning.EXPIRY,
                 ".*(expir|\\bexp\\b|best[ -]?before|best[ -]?by|\\bmhd\\b|mindesthaltbar|\\bbbd?e?\\b|use[ -]?by|haltbar|verfall|ablauf|\\bdluo\\b|\\bdlc\\b|\\bddm\\b|peremption|perime|caduc|consumo preferente|cons\\. pref|scaden|\\btmc\\b|\\btht\\b|retest|re-test|houdbaar|shelf life (end|until)|good until|valid until).*");

@@ -30,6 +30,7 @@ final class MaterialReading {
         int row = line.row();
         List<Flag> flags = new ArrayList<>(line.flags());
         flags.addAll(broken(line));
+        choice.rowDoubts().forEach(doubt -> flags.add(Flag.doubt(doubt)));
         String lot = table.text(row, Meaning.LOT).replaceAll("^[-–—/]+$|^(?i)n/?a$", "");
         Optional<Price> price = price(row, flags);
         Optional<Grams> stock = stock(row, flags);

@@ -47,6 +47,7 @@ import stillroom.desk.sidebyside.SideBySideRoutes;
 import stillroom.desk.today.TodayRoutes;
 import stillroom.desk.trace.TraceRoutes;
 import stillroom.desk.trials.TrialRoutes;
+import stillroom.desk.weighout.WeighOutRoutes;
 import stillroom.desk.workshop.WorkshopRoutes;
 import stillroom.desk.workshop.vessels.VesselsRoutes;
 
@@ -114,6 +115,7 @@ public final class Server {
         FormulaFileRoutes.add(routes, desk);
         AssessorRoutes.add(routes, desk);
         TrialRoutes.add(routes, desk);
+        WeighOutRoutes.add(routes, desk);
         SideBySideRoutes.add(routes, desk);
         ImportRoutes.add(routes, desk);
         ReformulationRoutes.add(routes, desk);

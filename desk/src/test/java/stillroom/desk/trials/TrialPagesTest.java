@@ -59,6 +59,25 @@ class TrialPagesTest {
     }
 
     @Test
+    void allRunsArePrintedToBeWeighedOut() throws java.io.IOException {
+        TrialSet set = newest(desk.ledger());
+        java.net.URI address =
+                java.net.URI.create(desk.address() + "/trials/" + set.key() + "/weigh-out.pdf?grams=250");
+        try (java.io.InputStream in = address.toURL().openStream();
+                org.apache.pdfbox.pdmodel.PDDocument sheet = org.apache.pdfbox.Loader.loadPDF(in.readAllBytes())) {
+            String text = new org.apache.pdfbox.text.PDFTextStripper().getText(sheet);
+            assertThat(text).contains("250 g a beaker", "Run 1, day 1", "Run 12, day 1", "Foam, ml after 1 min");
+            assertThat(text.substring(text.indexOf("Run 2, day 1"), text.indexOf("Run 3, day 1")))
+                    .describedAs("run 2 has 40 % laureth sulfate: 100 g of 250 g")
+                    .containsPattern("Sodium laureth sulfate 27 % solution[^\\n]*\\n?[^\\n]*100\\.0");
+        }
+        assertThat(desk.get("/trials/" + set.key() + "/weigh-out.pdf?grams=much")
+                        .status())
+                .isEqualTo(400);
+        assertThat(desk.get("/trials/t9999/weigh-out.pdf").status()).isEqualTo(404);
+    }
+
+    @Test
     void theBestMixtureAndTheLeastSureOneCanBeMadeAsFurtherRuns() {
         TrialSet set = newest(desk.ledger());
         String page =

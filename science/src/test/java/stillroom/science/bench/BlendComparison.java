@@ -128,6 +128,9 @@ public final class BlendComparison {
 
     /** What is different from a proven answer of another solver. */
     private static String remark(Ours ours, OutsideSolver.Said other) {
+        if (ours.says().equals("stopped")) {
+            return "";
+        }
         return switch (other.verdict()) {
             case OUT_OF_TIME -> "";
             case INFEASIBLE -> ours.says().equals("infeasible") ? "" : "not infeasible ";

@@ -50,7 +50,9 @@ final class Words {
         if (value == 0) {
             return "0";
         }
-        int decimals = Math.max(0, Math.min(6, 3 - (int) Math.floor(Math.log10(Math.abs(value)))));
+        // Rounded first: 999.99 has four digits as 1000, not as 1000.0.
+        double rounded = Math.abs(Double.parseDouble(String.format(Locale.ROOT, "%.3e", value)));
+        int decimals = Math.max(0, Math.min(6, 3 - (int) Math.floor(Math.log10(rounded))));
         String text = String.format(Locale.ROOT, "%." + decimals + "f", Math.abs(value));
         boolean nothing = text.chars().allMatch(c -> c == '0' || c == '.');
         return (value < 0 && !nothing ? "\u2212" : "") + text;

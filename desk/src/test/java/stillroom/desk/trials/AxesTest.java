@@ -27,6 +27,13 @@ class AxesTest {
     }
 
     @Test
+    void figuresHaveFourDigitsAlsoWhereTheyRoundUp() {
+        assertThat(Words.figure(999.99999)).isEqualTo("1000");
+        assertThat(Words.figure(-99.996)).isEqualTo("\u2212100.0");
+        assertThat(Words.figure(0.0123456)).isEqualTo("0.01235");
+    }
+
+    @Test
     void aFlatPictureHasRoom() {
         assertThat(Axes.plain(50, 50 + 1e-14, 1e6, 1e6 + 1e-9).up()).hasSizeBetween(2, 6);
         Axes flat = Axes.plain(1, 2, 5, 5);

@@ -3,13 +3,26 @@ package stillroom.formulary.imports;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Compares the column that counts with those beside it, line by line: grams with per cent. */
-record Checks(Table table, List<Row> segment, List<Row> lines, Variant variant, Shares shares) {
+record Checks(List<Row> lines, Variant variant, Shares shares, Map<Integer, Double> wholes) {
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final double NEAR = 0.02;
+
+    static Checks of(List<Row> lines, Variant variant, Shares shares) {
+        Checks bare = new Checks(lines, variant, shares, Map.of());
+        Map<Integer, Double> wholes = new HashMap<>();
+        variant.checks().forEach(place -> bare.agreed(place).ifPresent(mass -> wholes.put(place, mass)));
+        return new Checks(lines, variant, shares, Map.copyOf(wholes));
+    }
+
+    private Optional<Double> whole(int place) {
+        return Optional.ofNullable(wholes.get(place));
+    }
 
     /** The percentages, with those that only a column beside can tell. */
     List<Optional<BigDecimal>> completed() {
@@ -79,21 +92,20 @@ record Checks(Table table, List<Row> segment, List<Row> lines, Variant variant, 
     }
 
     /** The mass of the whole that most lines of a column agree on. */
-    private Optional<Double> whole(int place) {
-        List<Double> wholes = new ArrayList<>();
+    private Optional<Double> agreed(int place) {
+        List<Double> found = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             Optional<BigDecimal> percent = shares.percents().get(i);
             if (percent.isPresent()
                     && percent.get().signum() > 0
                     && check(i, place).isNumber()
                     && mass(i, place) > 0) {
-                wholes.add(
-                        mass(i, place) * HUNDRED.doubleValue() / percent.get().doubleValue());
+                found.add(mass(i, place) * HUNDRED.doubleValue() / percent.get().doubleValue());
             }
         }
-        return wholes.isEmpty()
+        return found.isEmpty()
                 ? Optional.empty()
-                : Optional.of(wholes.stream().sorted().toList().get(wholes.size() / 2));
+                : Optional.of(found.stream().sorted().toList().get(found.size() / 2));
     }
 
     private double mass(int i, int place) {

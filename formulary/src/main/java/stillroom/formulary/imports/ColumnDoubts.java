@@ -2,14 +2,28 @@ package stillroom.formulary.imports;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** What is not proven about the columns of a formula: that these are its names, its amounts, its phases, and that no other is. */
-record ColumnDoubts(Table table, List<Row> segment, int main, Terms terms) {
+record ColumnDoubts(Table table, List<Row> segment, int main, Terms terms, Map<Integer, Content> contents) {
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final BigDecimal NEAR = new BigDecimal("0.05");
     private static final double ALIKE = 0.02;
+
+    static ColumnDoubts of(Table table, List<Row> segment, int main, Terms terms) {
+        List<Integer> lines = segment.stream()
+                .filter(row -> row.kind() == RowKind.LINE)
+                .map(Row::place)
+                .toList();
+        Map<Integer, Content> contents = new HashMap<>();
+        table.columns()
+                .forEach(column -> contents.put(column.place(), Content.of(table, terms, lines, column.place())));
+        return new ColumnDoubts(table, segment, main, terms, Map.copyOf(contents));
+    }
 
     List<Flag> judge() {
         List<Flag> flags = new ArrayList<>();
@@ -27,7 +41,7 @@ record ColumnDoubts(Table table, List<Row> segment, int main, Terms terms) {
     }
 
     private Content content(Column column) {
-        return Content.of(table, terms, lines().stream().map(Row::place).toList(), column.place());
+        return Objects.requireNonNull(contents.get(column.place()));
     }
 
     private boolean isDecided(Column column) {

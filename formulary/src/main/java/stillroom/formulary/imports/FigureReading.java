@@ -57,6 +57,7 @@ final class FigureReading {
                 : Figure.exact(clean);
     }
 
+    private static final Pattern SIMPLE = Pattern.compile("\\d{1,4}(?:[.,]\\d{1,2})?");
     /** A numbered step of the work is no amount. */
     private static final Pattern STEP = Pattern.compile("\\d{1,2}[.)]\\s+\\p{L}{2,}.{6,}");
 
@@ -97,6 +98,13 @@ final class FigureReading {
     static Figure text(String typed, Optional<Mark> mark) {
         String text =
                 typed.replace('−', '-').replace('–', '-').replace('—', '-').strip();
+        if (SIMPLE.matcher(text).matches()) {
+            return plain(text, mark);
+        }
+        if (text.chars().noneMatch(Character::isDigit)) {
+            Figure asked = QuantumSatis.read(text.toLowerCase(Locale.ROOT), mark);
+            return asked.isAmount() ? asked : unreadable(typed);
+        }
         if (STEP.matcher(text).matches() || text.length() > 20 && Talk.is(text)) {
             return Figure.of(Figure.Kind.UNREADABLE);
         }
@@ -121,6 +129,10 @@ final class FigureReading {
         return read.kind() == Figure.Kind.UNREADABLE
                 ? read.with(Flag.doubt("\"" + typed + "\" is no amount that can be read."))
                 : read;
+    }
+
+    private static Figure unreadable(String typed) {
+        return Figure.of(Figure.Kind.UNREADABLE).with(Flag.doubt("\"" + typed + "\" is no amount that can be read."));
     }
 
     private static String withoutFootnote(String text, List<Flag> flags) {

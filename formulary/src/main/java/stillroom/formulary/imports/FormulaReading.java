@@ -44,7 +44,7 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
         UnitGuess unit = unit(figures, column, stated);
         Optional<BigDecimal> batch = column.flatMap(Column::whole).or(() -> titles.batch(terms.mark()));
         Shares shares = Shares.of(figures, unit.unit(), batch, stated);
-        Checks checks = new Checks(table, segment, lines, variant, shares);
+        Checks checks = Checks.of(lines, variant, shares);
         List<Optional<BigDecimal>> percents = checks.completed();
         Amounts.Made made = Amounts.of(lines, checks.figures(figures), percents);
         List<Flag> flags = new ArrayList<>(unit.flags());
@@ -56,12 +56,12 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
                         segment,
                         variant.main())
                 .ifPresent(flags::add);
-        flags.addAll(new ColumnDoubts(table, segment, variant.main(), terms).judge());
+        flags.addAll(ColumnDoubts.of(table, segment, variant.main(), terms).judge());
         flags.addAll(new Leftovers(table, segment, variant.main(), terms).judge());
-        LineDoubts doubts = new LineDoubts(table, segment, variant.main(), terms);
+        LineDoubts doubts = new LineDoubts(segment, variant.main(), terms);
         boolean guessed =
                 column.flatMap(Column::unit).isEmpty() && !unit.flags().isEmpty();
-        if ((!unit.unit().isShare() || guessed) && lines.stream().anyMatch(row -> doubts.mayBeNone(row))) {
+        if ((!unit.unit().isShare() || guessed) && doubts.any()) {
             flags.add(
                     Flag.doubt(
                             "It is not sure whether each row that was taken for a line is one; the shares of all others depend on it."));
@@ -70,7 +70,7 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
         return Optional.of(new ReadFormula(
                 title(table.titles().isEmpty() ? titled(titles.name()) : titles.name(), variant),
                 Optional.of(unit.unit()),
-                lines(segment, lines, variant, shares, checks, made),
+                lines(segment, lines, variant, shares, checks, made, doubts),
                 notes(segment),
                 flags));
     }
@@ -119,21 +119,28 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
     }
 
     private List<ReadLine> lines(
-            List<Row> segment, List<Row> lines, Variant variant, Shares shares, Checks checks, Amounts.Made made) {
+            List<Row> segment,
+            List<Row> lines,
+            Variant variant,
+            Shares shares,
+            Checks checks,
+            Amounts.Made made,
+            LineDoubts doubts) {
         List<ReadLine> read = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         String phase = table.phase();
         boolean counted = isCounted(lines);
-        LineDoubts doubts = new LineDoubts(table, segment, variant.main(), terms);
         Leftovers leftovers = new Leftovers(table, segment, variant.main(), terms);
         PhaseDoubts phases = new PhaseDoubts(table, segment);
-        for (Row row : segment) {
+        int i = -1;
+        for (int at = 0; at < segment.size(); at++) {
+            Row row = segment.get(at);
             phase = counted && row.kind() == RowKind.LINE ? row.phase().substring(0, 1) : phase(row, phase);
             phases.pass(row);
-            int i = lines.indexOf(row);
-            if (i < 0) {
+            if (i + 1 >= lines.size() || lines.get(i + 1) != row) {
                 continue;
             }
+            i++;
             List<Flag> flags = new ArrayList<>(row.flags());
             flags.addAll(figure(row, variant.main()).flags());
             flags.addAll(shares.lineFlags().get(i));
@@ -144,7 +151,7 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
             if (doubts.mayHeadPhase(row)) {
                 phases.passPerhapsPhase(row);
             }
-            leftovers.below(row).ifPresent(flags::add);
+            leftovers.below(at).ifPresent(flags::add);
             phases.doubt(row, phase).ifPresent(flags::add);
             read.add(
                     line(row, variant, RowWords.phaseName(phase), made.amounts().get(i), flags));

@@ -38,6 +38,11 @@ public record Grid(String name, List<List<Cell>> rows, List<String> remarks, boo
         return rows.stream().mapToInt(List::size).max().orElse(0);
     }
 
+    /** How far a row reaches; cells further right are empty. */
+    int width(int row) {
+        return row >= 0 && row < rows.size() ? rows.get(row).size() : 0;
+    }
+
     /** The cell at a place; an empty one beyond what the file holds. */
     public Cell cell(int row, int column) {
         if (row < 0 || row >= rows.size() || column < 0) {

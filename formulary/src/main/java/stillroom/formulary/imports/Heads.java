@@ -6,6 +6,7 @@ import java.util.Optional;
 
 /** Finds the rows of headings of a sheet. */
 record Heads(Grid grid, Terms terms) {
+    private static final java.util.regex.Pattern DECIMAL = java.util.regex.Pattern.compile("\\d+[.,]\\d+ ?%?");
     private static final int LONGEST_TITLE = 40;
 
     List<Head> find() {
@@ -43,6 +44,9 @@ record Heads(Grid grid, Terms terms) {
         if (told != null && told != RowKind.HEADING) {
             return List.of();
         }
+        if (told == null && holdsDecimals(row)) {
+            return List.of();
+        }
         List<Column> columns = read(row, false);
         boolean isHead = told == RowKind.HEADING || isHead(row, columns);
         if (!isHead) {
@@ -54,10 +58,17 @@ record Heads(Grid grid, Terms terms) {
                 .toList();
     }
 
+    /** Most lines have such a figure and no headings do; this spares reading their words. */
+    private boolean holdsDecimals(int row) {
+        return grid.rows().get(row).stream()
+                .anyMatch(cell ->
+                        !cell.is(Cell.Trait.DAY) && DECIMAL.matcher(cell.text()).matches());
+    }
+
     /** The cells of a row as headings; those that say nothing known are kept with the meaning "left out". */
     List<Column> read(int row, boolean withNext) {
         List<Column> columns = new ArrayList<>();
-        for (int place = 0; place < grid.width(); place++) {
+        for (int place = 0; place < Math.max(grid.width(row), withNext ? grid.width(row + 1) : 0); place++) {
             String upper = grid.cell(row, place).text();
             String text = withNext ? (upper + " " + grid.cell(row + 1, place).text()).strip() : upper;
             int at = place;
@@ -189,7 +200,7 @@ record Heads(Grid grid, Terms terms) {
 
     private long figures(int row) {
         long count = 0;
-        for (int place = 0; place < grid.width(); place++) {
+        for (int place = 0; place < grid.width(row); place++) {
             count += FigureReading.read(grid.cell(row, place), Optional.empty()).isAmount() ? 1 : 0;
         }
         return count;
@@ -201,7 +212,7 @@ record Heads(Grid grid, Terms terms) {
             return false;
         }
         int said = 0;
-        for (int place = 0; place < grid.width(); place++) {
+        for (int place = 0; place < grid.width(row); place++) {
             Cell cell = grid.cell(row, place);
             if (cell.isBlank()) {
                 continue;

@@ -32,9 +32,13 @@ record Leftovers(Table table, List<Row> segment, int main, Terms terms) {
         return flags;
     }
 
-    /** What was left out right below a line and may be an ingredient. */
-    Optional<Flag> below(Row line) {
-        int i = segment.indexOf(line) + 1;
+    /**
+     * What was left out right below a line and may be an ingredient.
+     *
+     * @param line its place in the segment
+     */
+    Optional<Flag> below(int line) {
+        int i = line + 1;
         return i < segment.size() && isNameLost(i)
                 ? Optional.of(Flag.doubt("Row " + (segment.get(i).place() + 1) + " below (\""
                         + segment.get(i).text() + "\") was left out; it may be an ingredient without an amount."))

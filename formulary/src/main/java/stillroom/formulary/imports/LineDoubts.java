@@ -2,80 +2,88 @@ package stillroom.formulary.imports;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** What speaks against a line being an ingredient: it stands behind the total, is the sum of others, or reads like talk. */
-record LineDoubts(Table table, List<Row> segment, int main, Terms terms) {
+final class LineDoubts {
     private static final int LOOKED_AT = 60;
+    private static final int LONGEST_NAME = 9;
     private static final BigDecimal SAME = new BigDecimal("0.0005");
 
-    List<Flag> of(Row line) {
-        List<Flag> flags = new ArrayList<>();
-        boolean known = line.names().stream().anyMatch(terms.knownName());
-        if (isBehindTotal(line)) {
-            flags.add(Flag.doubt("This stands behind the total; it is perhaps no part of the formula."));
-        }
-        if (!known && isSum(line)) {
-            flags.add(Flag.doubt("This is as much as the lines above together; it is perhaps a total."));
-        }
-        if (mayHeadPhase(line)) {
-            flags.add(Flag.doubt("This is as much as lines below together; it is perhaps a phase with its sum."));
-        }
-        if (!known && line.names().stream().anyMatch(name -> Talk.is(name) || name.split("\\s+").length > 9)) {
-            flags.add(Flag.doubt("This reads like a remark; it is perhaps no ingredient."));
-        }
-        return flags;
+    private final int main;
+    private final Terms terms;
+    private final List<Row> lines;
+    private final Map<Row, List<Flag>> flags = new IdentityHashMap<>();
+    private final Map<Row, Boolean> heads = new IdentityHashMap<>();
+
+    LineDoubts(List<Row> segment, int main, Terms terms) {
+        this.main = main;
+        this.terms = terms;
+        this.lines = segment.stream().filter(row -> row.kind() == RowKind.LINE).toList();
+        judge(segment);
     }
 
-    private boolean isBehindTotal(Row line) {
-        boolean lines = false;
-        boolean total = false;
-        for (Row row : segment) {
-            if (row == line) {
-                return total;
-            }
-            lines = lines || row.kind() == RowKind.LINE;
-            total = total || lines && row.kind() == RowKind.TOTAL;
-        }
-        return false;
-    }
-
-    private boolean isSum(Row line) {
-        BigDecimal value = figure(line);
+    /** Downwards once, with what the lines come to so far. */
+    private void judge(List<Row> segment) {
         BigDecimal sum = BigDecimal.ZERO;
         BigDecimal since = BigDecimal.ZERO;
         int count = 0;
+        boolean total = false;
         for (Row row : segment) {
-            if (row == line) {
-                return value.signum() > 0 && count > 1 && (isNear(value, sum) || isNear(value, since));
-            }
-            if (row.kind() == RowKind.PHASE) {
-                since = BigDecimal.ZERO;
-            }
+            total = total || count > 0 && row.kind() == RowKind.TOTAL;
+            since = row.kind() == RowKind.PHASE ? BigDecimal.ZERO : since;
             if (row.kind() == RowKind.LINE) {
-                sum = sum.add(figure(row));
-                since = since.add(figure(row));
+                BigDecimal value = figure(row);
+                boolean same = value.signum() > 0 && count > 1 && (isNear(value, sum) || isNear(value, since));
+                flags.put(row, judged(row, count, total, same));
+                sum = sum.add(value);
+                since = since.add(value);
                 count++;
             }
         }
-        return false;
     }
 
-    /** Whether it is doubtful that a row is a line at all. */
-    boolean mayBeNone(Row line) {
-        return line.names().isEmpty() || !of(line).isEmpty();
+    private List<Flag> judged(Row line, int place, boolean behindTotal, boolean isSum) {
+        List<Flag> said = new ArrayList<>();
+        boolean known = line.names().stream().anyMatch(terms.knownName());
+        if (behindTotal) {
+            said.add(Flag.doubt("This stands behind the total; it is perhaps no part of the formula."));
+        }
+        if (!known && isSum) {
+            said.add(Flag.doubt("This is as much as the lines above together; it is perhaps a total."));
+        }
+        if (!known && isSumOfNext(line, place)) {
+            heads.put(line, true);
+            said.add(Flag.doubt("This is as much as lines below together; it is perhaps a phase with its sum."));
+        }
+        if (!known
+                && line.names().stream().anyMatch(name -> Talk.is(name) || name.split("\\s+").length > LONGEST_NAME)) {
+            said.add(Flag.doubt("This reads like a remark; it is perhaps no ingredient."));
+        }
+        return said;
+    }
+
+    private boolean isSumOfNext(Row line, int place) {
+        List<BigDecimal> following = lines.subList(place + 1, Math.min(place + 1 + LOOKED_AT, lines.size())).stream()
+                .map(this::figure)
+                .toList();
+        return figure(line).signum() > 0 && SumRows.isSumOfNext(figure(line), following, 2);
+    }
+
+    List<Flag> of(Row line) {
+        return flags.getOrDefault(line, List.of());
+    }
+
+    /** Whether it is doubtful that some row that was taken for a line is one. */
+    boolean any() {
+        return lines.stream().anyMatch(line -> line.names().isEmpty() || !of(line).isEmpty());
     }
 
     /** Whether a line that is no known material may head a phase with its sum. */
     boolean mayHeadPhase(Row line) {
-        List<BigDecimal> following = segment.subList(segment.indexOf(line) + 1, segment.size()).stream()
-                .filter(row -> row.kind() == RowKind.LINE)
-                .limit(LOOKED_AT)
-                .map(this::figure)
-                .toList();
-        return figure(line).signum() > 0
-                && line.names().stream().noneMatch(terms.knownName())
-                && SumRows.isSumOfNext(figure(line), following, 2);
+        return heads.containsKey(line);
     }
 
     private BigDecimal figure(Row row) {

@@ -148,7 +148,7 @@ final class ListHeads {
 
     private List<ListColumn> read(int row, boolean withNext) {
         List<ListColumn> columns = new ArrayList<>();
-        for (int place = 0; place < grid.width(); place++) {
+        for (int place = 0; place < grid.width(row); place++) {
             String upper = grid.cell(row, place).text();
             String text = withNext ? (upper + " " + grid.cell(row + 1, place).text()).strip() : upper;
             if (!text.isEmpty()) {

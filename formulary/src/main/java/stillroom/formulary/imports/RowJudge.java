@@ -249,6 +249,9 @@ final class RowJudge {
         BigDecimal sum = BigDecimal.ZERO;
         for (int place = line.place() + 1; isLineBelow(line.place()) && place <= lastLine; place++) {
             Row row = asLines.get(place);
+            if (row == null) {
+                continue;
+            }
             if (isCertainLine(row)) {
                 boolean fills = row.figures().stream().anyMatch(figure -> figure.kind() == Figure.Kind.TO_WHOLE);
                 sum = fills ? HUNDRED : sum.add(row.figures().get(0).middle());

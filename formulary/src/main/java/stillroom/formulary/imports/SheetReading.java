@@ -16,6 +16,12 @@ public final class SheetReading {
      * @param knownName whether a text is the name of a material that exists
      */
     public static ReadSheet read(Grid grid, Guidance guidance, Predicate<String> knownName) {
+        Map<String, Boolean> asked = new HashMap<>();
+        return remembering(grid, guidance, name -> asked.computeIfAbsent(name, knownName::test));
+    }
+
+    /** @param knownName answers the same name at once when asked again */
+    private static ReadSheet remembering(Grid grid, Guidance guidance, Predicate<String> knownName) {
         Grid upright = guidance.turned().orElse(false) ? grid.turnedOver() : grid;
         ReadSheet asItStands = decided(upright, guidance, knownName);
         if (guidance.turned().isPresent()

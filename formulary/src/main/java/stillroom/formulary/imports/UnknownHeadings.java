@@ -50,7 +50,7 @@ record UnknownHeadings(Grid grid, Terms terms) {
         boolean figure = false;
         boolean name = false;
         int under = 0;
-        for (int place = 0; place < grid.width(); place++) {
+        for (int place = 0; place < grid.width(row); place++) {
             Cell cell = grid.cell(row, place);
             if (!cell.isBlank() && !grid.cell(head, place).isBlank()) {
                 boolean amount = FigureReading.read(cell, terms.mark()).isAmount();

@@ -8,7 +8,7 @@ import stillroom.formulary.reformulation.Goal;
 enum Aim {
     CHANGE("The least change"),
     COST("The lowest cost"),
-    NATURAL("The most of natural origin"),
+    NATURAL("The most of guaranteed natural origin"),
     FEW("The fewest ingredients"),
     MIX("A mix, weighed as below");
 

@@ -1,6 +1,7 @@
 package stillroom.desk.reformulation;
 
 import java.util.List;
+import java.util.Optional;
 import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Typed;
@@ -13,6 +14,7 @@ import stillroom.formulary.formula.Product;
  *
  * @param query the wish as it stands in the address
  * @param searching it is not over; the page looks again by itself
+ * @param also lines that may be among several that are gone
  * @param measures of which two make a curve
  * @param constituents each of which may have a band of its own
  * @param own figures with a band of their own, by field
@@ -30,6 +32,7 @@ public record AnewPage(
         String query,
         Typed typed,
         List<Choice> lines,
+        List<Also> also,
         List<Choice> shelf,
         List<Choice> aims,
         List<Choice> measures,
@@ -50,6 +53,9 @@ public record AnewPage(
         List<Card> cards,
         Curve curve) {
 
+    /** A line that may be gone besides the one that was chosen first. */
+    public record Also(String key, String name, boolean gone) {}
+
     /** What would make it possible, and the address that asks for that. */
     public record Way(String words, String address) {}
 
@@ -58,6 +64,7 @@ public record AnewPage(
      *
      * @param behind what the evaluation finds, for which it stands behind the others
      * @param enoughFor grams of product for which the shelf suffices, empty where that is no question
+     * @param nature where natural origin was asked for
      */
     public record Card(
             int number,
@@ -71,7 +78,20 @@ public record AnewPage(
             List<String> behind,
             String enoughFor,
             List<Finding> arisen,
-            List<String> prices) {}
+            List<String> prices,
+            Optional<Nature> nature) {}
+
+    /**
+     * Natural origin of an answer, in percent.
+     *
+     * @param atMost empty where every index is known
+     * @param missing cards without an index, that which matters most first
+     * @param more cards without an index that are not named
+     */
+    public record Nature(String was, String guaranteed, String atMost, List<Missing> missing, int more) {}
+
+    /** @param percent of the answer */
+    public record Missing(String key, String name, String percent) {}
 
     /**
      * A material's change, as figure and as bar: both in percent of the formula, the bar from the middle.

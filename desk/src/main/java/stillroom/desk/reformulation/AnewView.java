@@ -15,6 +15,7 @@ import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.reformulation.Answer;
 import stillroom.formulary.reformulation.Measure;
+import stillroom.formulary.reformulation.Origin;
 import stillroom.formulary.reformulation.Result;
 import stillroom.formulary.reformulation.Wish;
 
@@ -22,6 +23,8 @@ import stillroom.formulary.reformulation.Wish;
 final class AnewView {
     private static final double SHOWN = 0.0005;
     private static final int DECIMALS = 2;
+    /** Cards that lack an index. */
+    private static final int MOST_NAMED = 5;
     /** Nobody asks whether a shelf suffices for more than a ton. */
     private static final double MUCH_GRAMS = 1e6;
 
@@ -40,6 +43,7 @@ final class AnewView {
                 query,
                 asked.input().typed(),
                 lines(subjected),
+                also(subjected, asked),
                 shelf(subjected, asked),
                 Arrays.stream(Aim.values())
                         .map(aim -> new Choice(aim.name(), aim.words()))
@@ -66,7 +70,9 @@ final class AnewView {
                 result.map(Result::refused).orElse(List.of()),
                 result.map(Result::more).orElse(false),
                 over && searching.map(Searching::isStopped).orElse(false),
-                cards(searching.map(Searching::found).orElse(List.of())),
+                cards(
+                        searching.map(Searching::found).orElse(List.of()),
+                        searching.isPresent() && asked.isAboutNature(asked.wish(subjected))),
                 curve(asked, searching));
     }
 
@@ -97,6 +103,17 @@ final class AnewView {
         return choices;
     }
 
+    private static List<AnewPage.Also> also(Subjected subjected, Asked asked) {
+        List<String> gone = asked.without().stream()
+                .filter(key -> !key.equals(asked.form().get(Asked.WITHOUT)))
+                .toList();
+        return subjected.version().formula().lines().stream()
+                .map(Line::materialKey)
+                .distinct()
+                .map(key -> new AnewPage.Also(key, subjected.name(key), gone.contains(key)))
+                .toList();
+    }
+
     private static List<Choice> shelf(Subjected subjected, Asked asked) {
         TreeMap<String, String> byName = new TreeMap<>();
         subjected.shelf(asked).onHand().keySet().forEach(key -> byName.put(subjected.name(key), key));
@@ -108,15 +125,15 @@ final class AnewView {
         return choices;
     }
 
-    private static List<AnewPage.Card> cards(List<Answer> answers) {
+    private static List<AnewPage.Card> cards(List<Answer> answers, boolean aboutNature) {
         List<AnewPage.Card> cards = new ArrayList<>();
         for (Answer answer : answers) {
-            cards.add(card(cards.size() + 1, answer));
+            cards.add(card(cards.size() + 1, answer, aboutNature));
         }
         return cards;
     }
 
-    private static AnewPage.Card card(int number, Answer answer) {
+    private static AnewPage.Card card(int number, Answer answer, boolean aboutNature) {
         double largest = answer.changes().stream()
                 .mapToDouble(change -> Math.abs(change.by()))
                 .max()
@@ -137,7 +154,21 @@ final class AnewView {
                 answer.reproaches().stream().map(Finding::says).toList(),
                 enoughFor(answer),
                 answer.arisen(),
-                answer.prices());
+                answer.prices(),
+                aboutNature ? Optional.of(nature(answer.originBefore(), answer.origin())) : Optional.empty());
+    }
+
+    private static AnewPage.Nature nature(Origin was, Origin is) {
+        return new AnewPage.Nature(
+                Format.figure(was.guaranteed(), DECIMALS),
+                Format.figure(is.guaranteed(), DECIMALS),
+                is.isKnown() ? "" : Format.figure(is.atMost(), DECIMALS),
+                is.unknown().stream()
+                        .limit(MOST_NAMED)
+                        .map(each -> new AnewPage.Missing(
+                                each.materialKey(), each.name(), Format.figure(each.percent(), DECIMALS)))
+                        .toList(),
+                Math.max(0, is.unknown().size() - MOST_NAMED));
     }
 
     private static String enoughFor(Answer answer) {
@@ -190,7 +221,10 @@ final class AnewView {
     static String why(Asked asked, Subjected subjected, Answer answer) {
         List<String> parts = new ArrayList<>();
         if (!asked.without().isEmpty()) {
-            parts.add("without " + subjected.name(asked.without()));
+            parts.add("without "
+                    + String.join(
+                            " and ",
+                            asked.without().stream().map(subjected::name).toList()));
         }
         if (!asked.useUp().isEmpty()) {
             parts.add(

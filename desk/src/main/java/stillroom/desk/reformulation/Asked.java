@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 import stillroom.desk.shell.Input;
 import stillroom.formulary.reformulation.Bands;
 import stillroom.formulary.reformulation.Measure;
@@ -19,6 +20,7 @@ import stillroom.formulary.reformulation.Wish;
  * The wish as it stands in the address, so that an answer can be linked to and asked for again.
  *
  * @param form fields as they stand in the address
+ * @param without material keys of which there are no more
  * @param useUp a material key, {@link #EXPIRING}, or empty
  * @param own widths of single figures by their fields
  * @param allowed by material key
@@ -28,7 +30,7 @@ record Asked(
         Input input,
         Map<String, String> form,
         boolean any,
-        String without,
+        List<String> without,
         String useUp,
         Aim aim,
         Optional<BigDecimal> batch,
@@ -39,6 +41,10 @@ record Asked(
         Optional<CurveOf> curve) {
     /** Use up whatever expires soon. */
     static final String EXPIRING = "soon";
+
+    static final String WITHOUT = "without";
+    /** Further materials that must go, each by its key. */
+    static final String ALSO = "also";
 
     static final String CONSTITUENT = "of-";
     static final String NO_HARSHER = "no-harsher";
@@ -66,7 +72,7 @@ record Asked(
                 input,
                 form,
                 !form.isEmpty(),
-                input.text("without"),
+                without(form),
                 input.text("use"),
                 aim,
                 batch,
@@ -75,6 +81,25 @@ record Asked(
                 OwnBands.widths(input, form.keySet()),
                 OwnBands.allowed(input, form.keySet()),
                 input.has("curve") ? Optional.of(curve(input)) : Optional.empty());
+    }
+
+    /** The one chosen first, then those that were ticked besides. */
+    private static List<String> without(Map<String, String> form) {
+        return Stream.concat(
+                        form.getOrDefault(WITHOUT, "").lines(),
+                        form.getOrDefault(ALSO, "").lines())
+                .map(String::strip)
+                .filter(key -> !key.isEmpty())
+                .distinct()
+                .toList();
+    }
+
+    /** Natural origin is asked for, so that what is not known of it must be said. */
+    boolean isAboutNature(Wish wish) {
+        return wish.goal().natural() > 0
+                || wish.bands().natural().isPresent()
+                || curve.map(of -> of.first() == Measure.NATURAL || of.second() == Measure.NATURAL)
+                        .orElse(false);
     }
 
     private static Bands bands(Input input, Map<String, String> form) {
@@ -128,7 +153,7 @@ record Asked(
         return new Wish(
                 aim.goal(input),
                 OwnBands.with(bands, own, figures(subjected)),
-                without.isEmpty() ? Set.of() : Set.of(without),
+                Set.copyOf(without),
                 useUp.isEmpty()
                         ? Set.of()
                         : useUp.equals(EXPIRING) ? subjected.expiringBy(soon(subjected)) : Set.of(useUp),
@@ -139,7 +164,7 @@ record Asked(
 
     /** Names of the figures that a wish may give a width of their own. */
     List<String> figures(Subjected subjected) {
-        return OwnBands.figures(without.isEmpty() ? "" : subjected.name(without));
+        return OwnBands.figures(without.stream().map(subjected::name).toList());
     }
 
     static LocalDate soon(Subjected subjected) {

@@ -79,12 +79,10 @@ final class OwnBands {
         return shown;
     }
 
-    /** @param goes name of the material that goes; empty where none does */
-    static List<String> figures(String goes) {
+    /** @param go names of the materials that go */
+    static List<String> figures(List<String> go) {
         List<String> figures = new ArrayList<>(FigureNames.all());
-        if (!goes.isEmpty()) {
-            figures.add(FigureNames.dose(goes));
-        }
+        go.stream().map(FigureNames::dose).forEach(figures::add);
         return figures;
     }
 }

@@ -4,7 +4,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import stillroom.formulary.reformulation.Wish;
@@ -32,7 +34,9 @@ final class Relieved {
             }
         });
         if (!is.without().equals(was.without())) {
-            relieved.set("without", "");
+            List<String> gone = is.without().stream().sorted().toList();
+            relieved.set(Asked.WITHOUT, gone.isEmpty() ? "" : gone.get(0));
+            relieved.set(Asked.ALSO, String.join("\n", gone.subList(Math.min(1, gone.size()), gone.size())));
         }
         return relieved.query();
     }
@@ -68,7 +72,8 @@ final class Relieved {
 
     private String query() {
         return fields.entrySet().stream()
-                .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
+                .flatMap(field -> Arrays.stream(field.getValue().split("\n"))
+                        .map(value -> encoded(field.getKey()) + "=" + encoded(value)))
                 .collect(Collectors.joining("&"));
     }
 

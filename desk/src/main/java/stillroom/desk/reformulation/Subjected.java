@@ -15,6 +15,8 @@ import java.util.stream.Collectors;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Judgement;
 import stillroom.desk.shell.Prices;
+import stillroom.formulary.evaluation.Figure;
+import stillroom.formulary.evaluation.Figures;
 import stillroom.formulary.evaluation.Subject;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Product;
@@ -122,11 +124,15 @@ record Subjected(Desk desk, Product product, FormulaVersion version, MaterialBoo
     List<String> figures() {
         List<String> figures = new ArrayList<>();
         Subject subject = Subjects.of(version.formula(), product.brief());
-        Judgement.of(desk, subject, book)
-                .figures()
-                .activeMatterPercent()
-                .keySet()
-                .forEach(charge -> figures.add(FigureNames.activeMatter(charge)));
+        Figures judged = Judgement.of(desk, subject, book).figures();
+        judged.activeMatterPercent().keySet().forEach(charge -> figures.add(FigureNames.activeMatter(charge)));
+        if (judged.others().stream()
+                        .map(Figure::name)
+                        .filter(FigureNames::isHlb)
+                        .count()
+                > 1) {
+            figures.add(FigureNames.HLB_AGAINST_OILS);
+        }
         version.formula().lines().stream()
                 .flatMap(line -> book.material(line.materialKey()).stream())
                 .map(Material::family)

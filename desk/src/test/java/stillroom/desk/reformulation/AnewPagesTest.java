@@ -248,4 +248,29 @@ class AnewPagesTest {
                         .status())
                 .isEqualTo(404);
     }
+
+    @Test
+    void neitherOfTwoStaysAndTheReasonNamesBoth() {
+        receive("sodium-coco-sulfate");
+        receive("coco-betaine-30");
+        String query = "?without=sles-27&also=cocamidopropyl-betaine-30&aim=CHANGE&family=20";
+        OpenDesk.Answer page = answered(query);
+        assertThat(page.body()).contains("1. With ");
+        assertThat(page.body()).containsPattern("value=\"cocamidopropyl-betaine-30\" checked");
+        assertThat(desk.post(path() + "/take/1" + query, Map.of()).status()).isEqualTo(303);
+        FormulaVersion made =
+                desk.ledger().products().newest(version.productId()).orElseThrow();
+        assertThat(made.formula().lines())
+                .noneMatch(line -> line.materialKey().equals("sles-27")
+                        || line.materialKey().equals("cocamidopropyl-betaine-30"));
+        assertThat(made.why()).contains("without Sodium laureth sulfate", " and Cocamidopropyl betaine");
+    }
+
+    @Test
+    void whatIsGuaranteedIsSaidAndTheCardsThatMatterAreLinked() {
+        OpenDesk.Answer page = answered("?aim=NATURAL");
+        assertThat(page.body())
+                .doesNotContain("This cannot be answered")
+                .contains("% guaranteed</strong>", "; at most ", "<a href=\"/materials/sles-27\">");
+    }
 }

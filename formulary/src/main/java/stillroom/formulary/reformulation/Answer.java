@@ -20,6 +20,7 @@ import stillroom.formulary.formula.Formula;
  * @param grave of these, what has nothing like it in the present formula
  * @param disagreements where the search and the evaluation differ; always empty, else one of them is wrong
  * @param prices what the bands cost with the same materials, in words and in what the goal weighs
+ * @param origin natural origin, with what is not known of it
  */
 public record Answer(
         Formula formula,
@@ -34,7 +35,9 @@ public record Answer(
         List<Finding> grave,
         List<String> disagreements,
         List<String> prices,
-        double enoughFor) {
+        double enoughFor,
+        Origin originBefore,
+        Origin origin) {
     /** What the evaluation may say anew and yet is no fault of the law: it does not keep, it crystallises, or its pH is not the one asked for. */
     private static final Set<String> SERIOUS = Set.of(
             "preservation.missing",
@@ -72,8 +75,8 @@ public record Answer(
 
     boolean isNoBetterThanBefore(Measure measure) {
         return switch (measure) {
-            case COST -> isNoBetter(Requirements.COST, false);
-            case NATURAL -> isNoBetter(Requirements.NATURAL, true);
+            case COST -> isNoCheaper();
+            case NATURAL -> origin.guaranteed() <= originBefore.guaranteed();
             case COUNT -> {
                 long before =
                         changes.stream().filter(change -> change.before() > 0).count();
@@ -83,10 +86,10 @@ public record Answer(
         };
     }
 
-    private boolean isNoBetter(String name, boolean more) {
+    private boolean isNoCheaper() {
         return figures.stream()
-                .filter(figure -> figure.name().equals(name))
-                .anyMatch(figure -> more ? figure.after() <= figure.before() : figure.after() >= figure.before());
+                .filter(figure -> figure.name().equals(Requirements.COST))
+                .anyMatch(figure -> figure.after() >= figure.before());
     }
 
     boolean isSetBehind() {

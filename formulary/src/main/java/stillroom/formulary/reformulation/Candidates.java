@@ -108,15 +108,18 @@ final class Candidates {
                         .toList();
     }
 
-    private Optional<Candidate> newcomer(Material card, List<Candidate> lines, boolean isUsed) {
-        Optional<InPlace> place = replaced.stream()
+    /** Once for each line that it may stand in for, of which it takes one place only. */
+    private List<Candidate> newcomer(Material card, List<Candidate> lines, boolean isUsed) {
+        List<Candidate> standIns = replaced.stream()
                 .filter(gone -> gone.family() == card.family())
-                .findFirst()
-                .flatMap(gone -> doses.of(card, gone, share(gone, lines)));
+                .flatMap(gone -> doses.of(card, gone, share(gone, lines)).stream())
+                .map(place -> candidate(card, Optional.empty(), 0, false, Optional.of(place)))
+                .toList();
         boolean free = isFree(card.family()) && isUsed && (card.family() != Family.WATER || goesWater(lines));
-        return place.isPresent() || free || wish.useUp().contains(card.key())
-                ? Optional.of(candidate(card, Optional.empty(), 0, false, place))
-                : Optional.empty();
+        boolean asItself = free || wish.useUp().contains(card.key());
+        return standIns.isEmpty() && asItself
+                ? List.of(candidate(card, Optional.empty(), 0, false, Optional.empty()))
+                : standIns;
     }
 
     /** Flower waters and juices stand in for water only where that is to go. */
@@ -142,17 +145,11 @@ final class Candidates {
     }
 
     private boolean isCounted(Candidate newcomer) {
-        boolean priced = newcomer.costPer100g().isPresent() || !asksCost();
-        boolean indexed = newcomer.card().naturalOriginIndex().isPresent() || !asksNatural();
-        return priced && indexed;
+        return newcomer.costPer100g().isPresent() || !asksCost();
     }
 
     private boolean asksCost() {
         return wish.goal().asksCost() || wish.bands().cost().isPresent();
-    }
-
-    private boolean asksNatural() {
-        return wish.goal().asksNatural() || wish.bands().natural().isPresent();
     }
 
     private Candidate candidate(

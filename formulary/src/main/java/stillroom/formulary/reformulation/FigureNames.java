@@ -8,10 +8,18 @@ import stillroom.formulary.material.Family;
 
 /** What the figures are called that may have a band of their own. */
 public final class FigureNames {
+    /** The emulsifiers' HLB, off what the oils require [units]. */
+    public static final String HLB_AGAINST_OILS = "HLB off what the oils require";
+
     private FigureNames() {}
 
     public static String activeMatter(ChargeClass charge) {
         return Wording.capital(charge.name()) + " active matter";
+    }
+
+    /** What the emulsifiers have, or what the oils require. */
+    public static boolean isHlb(String figure) {
+        return figure.equals(Requirements.HLB) || figure.equals(Requirements.REQUIRED_HLB);
     }
 
     /** As supplied. */
@@ -36,7 +44,8 @@ public final class FigureNames {
                 Requirements.ANIONIC_CHARGE,
                 Requirements.CATIONIC_CHARGE,
                 Requirements.HLB,
-                Requirements.REQUIRED_HLB));
+                Requirements.REQUIRED_HLB,
+                HLB_AGAINST_OILS));
         Arrays.stream(ChargeClass.values()).map(FigureNames::activeMatter).forEach(names::add);
         Arrays.stream(Family.values())
                 .filter(FigureNames::isShelf)

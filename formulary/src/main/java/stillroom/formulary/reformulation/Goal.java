@@ -69,8 +69,4 @@ public record Goal(double change, double cost, double natural, double count, dou
     boolean asksCost() {
         return cost > 0;
     }
-
-    boolean asksNatural() {
-        return natural > 0;
-    }
 }

@@ -24,12 +24,16 @@ final class Judging {
     /** A finding whose figures have moved by less, in parts, stands as it stood. */
     private static final double HARDLY = 0.1;
 
+    private static final String TOTAL = "Sum of the lines";
+
     private final Recast recast;
     private final Evaluation before;
+    private final Origin originBefore;
 
     Judging(Recast recast) {
         this.recast = recast;
         this.before = evaluate(recast.formula());
+        this.originBefore = Origin.of(recast, recast.formula());
     }
 
     Evaluation before() {
@@ -54,6 +58,7 @@ final class Judging {
                 .filter(finding -> before.findings().stream().noneMatch(old -> isMuchTheSame(old, finding)))
                 .toList();
         List<Change> changes = changes(problem, rewriting.fractions());
+        Origin origin = Origin.of(recast, formula);
         return new Answer(
                 formula,
                 after,
@@ -65,9 +70,11 @@ final class Judging {
                 new GivingUp(problem, rewriting.fractions()).words(figures, changes, arisen, grave),
                 arisen,
                 grave,
-                disagreements(problem, rewriting.fractions(), after, surface(formula)),
+                disagreements(problem, rewriting.fractions(), judged(problem, after, surface(formula), origin)),
                 prices,
-                enoughFor(problem.shelf(), changes));
+                enoughFor(problem.shelf(), changes),
+                originBefore,
+                origin);
     }
 
     private static double enoughFor(Shelf shelf, List<Change> changes) {
@@ -160,10 +167,31 @@ final class Judging {
     }
 
     /** The sums by which the search went, against the figures of the evaluation. */
-    private List<String> disagreements(
-            Problem problem, List<Double> fractions, Evaluation evaluation, Surface surface) {
+    private static List<String> disagreements(Problem problem, List<Double> fractions, Map<String, Double> judged) {
+        List<String> differ = new ArrayList<>();
+        for (Requirement requirement : problem.requirements()) {
+            double other = judged.getOrDefault(requirement.name(), absent(requirement));
+            double searched = requirement.of(fractions);
+            boolean comparable = requirement.kind() != Requirement.Kind.LAW
+                    && isJudged(requirement, judged)
+                    && !Double.isNaN(searched);
+            if (comparable && !(Math.abs(searched - other) <= SAME * Math.max(1, Math.abs(searched)))) {
+                differ.add(requirement.name() + ": " + searched + " in the search, " + other + " in the evaluation");
+            }
+        }
+        double total = judged.getOrDefault(TOTAL, Double.NaN);
+        if (!(Math.abs(total - 100) <= SAME)) {
+            differ.add("the lines make " + total + " %");
+        }
+        return differ;
+    }
+
+    /** What the evaluation says, by the names of the search. */
+    private Map<String, Double> judged(Problem problem, Evaluation evaluation, Surface surface, Origin origin) {
         Map<String, Double> judged = new LinkedHashMap<>();
         named(evaluation.figures()).forEach((name, figure) -> judged.put(name, figure.value()));
+        judged.putIfAbsent(Requirements.NATURAL, origin.guaranteed());
+        judged.put(TOTAL, evaluation.figures().totalPercent().value());
         evaluation
                 .composition()
                 .shares()
@@ -179,21 +207,7 @@ final class Judging {
             judged.put(Requirements.ANIONIC_CHARGE, -net);
             judged.put(Requirements.CATIONIC_CHARGE, net);
         }
-        List<String> differ = new ArrayList<>();
-        for (Requirement requirement : problem.requirements()) {
-            double other = judged.getOrDefault(requirement.name(), absent(requirement));
-            double searched = requirement.of(fractions);
-            boolean comparable = requirement.kind() != Requirement.Kind.LAW
-                    && isJudged(requirement, judged)
-                    && !Double.isNaN(searched);
-            if (comparable && !(Math.abs(searched - other) <= SAME * Math.max(1, Math.abs(searched)))) {
-                differ.add(requirement.name() + ": " + searched + " in the search, " + other + " in the evaluation");
-            }
-        }
-        if (Math.abs(evaluation.figures().totalPercent().value() - 100) > SAME) {
-            differ.add("the lines make " + evaluation.figures().totalPercent().value() + " %");
-        }
-        return differ;
+        return judged;
     }
 
     /** A class of surfactants that is not there has no figure: that is 0; a mean of nothing is none. */

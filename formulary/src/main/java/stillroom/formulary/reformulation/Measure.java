@@ -8,8 +8,8 @@ public enum Measure {
     CHANGE("Change", "sum of changes, %", false),
     /** Per 100 g, in the workshop's currency. */
     COST("Cost", "cost per 100 g", false),
-    /** By ISO 16128-2 [%]. */
-    NATURAL("Natural origin", "natural origin, %", true),
+    /** By ISO 16128-2, as far as the cards guarantee it [%]. */
+    NATURAL("Natural origin", "natural origin guaranteed, %", true),
     /** Lines of the formula. */
     COUNT("Ingredients", "ingredients", false);
 
@@ -44,12 +44,7 @@ public enum Measure {
                         .mapToDouble(each -> Math.abs(each.by()))
                         .sum();
             case COST -> answer.evaluation().figures().costPer100g().match(Figure::value, because -> Double.NaN);
-            case NATURAL ->
-                answer.evaluation().figures().others().stream()
-                        .filter(figure -> figure.name().equals("Natural origin"))
-                        .mapToDouble(Figure::value)
-                        .findFirst()
-                        .orElse(Double.NaN);
+            case NATURAL -> answer.origin().guaranteed();
             case COUNT -> answer.formula().lines().size();
         };
     }

@@ -53,7 +53,8 @@ final class Prices {
         Optional<Mix> here = BlendSolver.solve(prices.same, Patience.ENDLESS).mix();
         List<String> words = new ArrayList<>();
         for (int i = 0; i < problem.requirements().size() && here.isPresent(); i++) {
-            if (Math.abs(mix.prices().get(i)) > BINDS) {
+            boolean isPriced = problem.requirements().get(i).kind() != Requirement.Kind.PART;
+            if (isPriced && Math.abs(mix.prices().get(i)) > BINDS) {
                 prices.price(i, here.get()).ifPresent(words::add);
             }
         }

@@ -1,6 +1,7 @@
 package stillroom.formulary.reformulation;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -76,7 +77,28 @@ record Problem(
                             .collect(Collectors.toSet());
                     uses.add(new UseLimit("One material in place of " + gone, standIns, 1));
                 });
+        candidates.stream()
+                .filter(Candidate::isNewcomer)
+                .map(Candidate::key)
+                .distinct()
+                .forEach(key -> {
+                    Set<Integer> places = copies(candidates, key);
+                    if (places.size() > 1) {
+                        String name =
+                                candidates.get(places.iterator().next()).card().name();
+                        uses.add(new UseLimit(name + " in place of one material only", places, 1));
+                    }
+                });
         return uses;
+    }
+
+    /** A newcomer stands among the candidates once for each line that it may stand in for. */
+    private static Set<Integer> copies(List<Candidate> candidates, String key) {
+        return IntStream.range(0, candidates.size())
+                .filter(j -> candidates.get(j).isNewcomer()
+                        && candidates.get(j).key().equals(key))
+                .boxed()
+                .collect(Collectors.toSet());
     }
 
     Set<Integer> everyOne() {
@@ -194,9 +216,16 @@ record Problem(
         return new Cost(money - natural - used, count, goal.change(), Math.min(1, one.now()));
     }
 
+    Problem with(List<Requirement> others, Blend itsBlend) {
+        return new Problem(wish, shelf, candidates, others, itsBlend, presentCost, present, passed);
+    }
+
     /** The same, with one set of materials not used all together again. */
     Problem not(Set<Integer> together) {
-        UseLimit no = new UseLimit("another answer", together, together.size() - 1);
+        // In whichever place: of the copies of a newcomer no more than one is used at a time.
+        Set<Integer> all = new HashSet<>(together);
+        together.forEach(j -> all.addAll(copies(candidates, candidates.get(j).key())));
+        UseLimit no = new UseLimit("another answer", all, together.size() - 1);
         boolean same = together.stream().noneMatch(j -> candidates.get(j).isNewcomer());
         String words = same
                 ? "the same materials"

@@ -32,7 +32,7 @@ public final class Reformulation {
         this.judging = new Judging(recast);
     }
 
-    /** @throws IllegalArgumentException where a line has no card, or the goal asks for what is not known of a line */
+    /** @throws IllegalArgumentException where a line has no card, or the goal asks for a price that is not known */
     public Result solve(Wish wish) {
         return solve(wish, answer -> {});
     }
@@ -47,10 +47,11 @@ public final class Reformulation {
         boolean stopped = false;
         boolean more = true;
         for (int look = 0; more && look < MOST_LOOKED_AT && answers.size() < wish.answers(); look++) {
-            BlendAnswer solved = BlendSolver.solve(problem.drawn(), patience);
+            AgainstOils.Solved search = AgainstOils.solve(problem, patience);
+            BlendAnswer solved = search.answer();
             if (solved.mix().isEmpty()) {
                 if (look == 0 && solved instanceof BlendAnswer.Infeasible) {
-                    return impossible(problem);
+                    return impossible(problem, search.impossible());
                 }
                 stopped |= solved instanceof BlendAnswer.Stopped;
                 more = false;
@@ -59,7 +60,8 @@ public final class Reformulation {
             Mix mix = solved.mix().get();
             boolean proven = solved instanceof BlendAnswer.Optimal;
             stopped |= !proven;
-            Answer answer = judging.answer(problem, mix, objective(solved), proven, Prices.of(problem, mix, patience));
+            Answer answer =
+                    judging.answer(problem, mix, objective(solved), proven, Prices.of(search.problem(), mix, patience));
             if (!answers.isEmpty() && isNoBetterThanNow(wish, answer)) {
                 more = false;
                 break;
@@ -132,7 +134,12 @@ public final class Reformulation {
                 .collect(Collectors.toSet());
     }
 
-    private Result impossible(Problem problem) {
+    private Result impossible(Problem problem, List<Problem> parts) {
+        if (!parts.isEmpty()) {
+            OffOils off = new OffOils(problem, patience);
+            return new Result(
+                    List.of(), off.conflict(parts), off.relief().stream().toList(), List.of(), false, false);
+        }
         WordsOfConflict words = new WordsOfConflict(problem);
         var why = WhyNot.explain(problem.blend(), patience, words::isTheMakers);
         List<Relief> reliefs = new ArrayList<>(words.reliefs(why));
@@ -140,7 +147,10 @@ public final class Reformulation {
         if (reliefs.isEmpty() && problem.wish().atMost().isPresent()) {
             reliefs.addAll(withMoreIngredients(problem.wish()));
         }
-        return new Result(List.of(), words.conflict(why), reliefs, List.of(), false, !why.smallest());
+        List<Relief> ways = reliefs.stream()
+                .map(way -> new OffOils(Problem.of(recast, shelf, way.wish()), patience).and(way))
+                .toList();
+        return new Result(List.of(), words.conflict(why), ways, List.of(), false, !why.smallest());
     }
 
     /** Where more than one thing is in the way and the count is among them: what else must give way, and the fewest that then do. */
@@ -168,13 +178,6 @@ public final class Reformulation {
             refuse(
                     "no price",
                     lines.stream().filter(one -> one.costPer100g().isEmpty()).toList());
-        }
-        if (wish.goal().asksNatural() || wish.bands().natural().isPresent()) {
-            refuse(
-                    "no natural origin index",
-                    lines.stream()
-                            .filter(one -> one.card().naturalOriginIndex().isEmpty())
-                            .toList());
         }
     }
 

@@ -27,7 +27,9 @@ record Requirement(
         FIGURE,
         LAW,
         /** A mean that is kept by a sum around 0. */
-        MEAN
+        MEAN,
+        /** The same, narrower than the maker asks, as one part of its range is searched by itself: it has no price. */
+        PART
     }
 
     /**
@@ -72,6 +74,10 @@ record Requirement(
 
     Requirement with(Band its) {
         return with(Optional.of(its));
+    }
+
+    Requirement as(Kind other) {
+        return new Requirement(name, unit, values, min, max, other, mean, band);
     }
 
     /** What it comes to, a mean as the mean. */

@@ -31,6 +31,9 @@ final class Requirements {
     static final String NATURAL = "Natural origin";
     static final String HLB = "HLB of the emulsifiers";
     static final String REQUIRED_HLB = "Required HLB of the oils";
+    /** How far the one may be from the other, in units; see {@link AgainstOils}. */
+    static final String AGAINST = FigureNames.HLB_AGAINST_OILS;
+
     static final String ANIONIC_CHARGE = "Net anionic charge";
     static final String CATIONIC_CHARGE = "Net cationic charge";
 

@@ -36,8 +36,8 @@ public record Wish(
         this(goal, bands, without, useUp, Map.of(), atMost, answers);
     }
 
-    public static Wish without(String materialKey) {
-        return new Wish(Goal.LEAST_CHANGE, Bands.USUAL, Set.of(materialKey), Set.of(), OptionalInt.empty(), 3);
+    public static Wish without(String... materialKeys) {
+        return new Wish(Goal.LEAST_CHANGE, Bands.USUAL, Set.of(materialKeys), Set.of(), OptionalInt.empty(), 3);
     }
 
     public static Wish of(Goal goal) {

@@ -62,9 +62,6 @@ class GoalsTest {
 
     @Test
     void theMostNaturalIsTheEdgeOfWhatIsPossible() {
-        assertThatThrownBy(() -> work().solve(Wish.of(Goal.MOST_NATURAL)))
-                .hasMessageContaining("no natural origin index")
-                .hasMessageContaining("Polysorbate 60");
         Recast known = Balm.recast();
         Reformulation natural = new Reformulation(known, Lotion.shelf(), Patience.ENDLESS);
         Answer most = natural.solve(Wish.of(Goal.MOST_NATURAL)).answers().get(0);
@@ -77,6 +74,21 @@ class GoalsTest {
         assertThat(natural.solve(within).answers()).isNotEmpty();
     }
 
+    /** The lotion has cards without an index: what is raised is what is guaranteed, and no formula guarantees more. */
+    @Test
+    void whereAnIndexIsMissingTheGuaranteedIsRaised() {
+        Answer most = best(Wish.of(Goal.MOST_NATURAL));
+        Origin before = most.originBefore();
+        assertThat(before.isKnown()).isFalse();
+        assertThat(most.origin().guaranteed()).isGreaterThan(before.guaranteed());
+        assertThat(most.evaluation().figures().others())
+                .noneMatch(figure -> figure.name().equals("Natural origin"));
+        double beyond = most.origin().guaranteed() + 0.05;
+        Result more = work().solve(Wish.of(Goal.LEAST_CHANGE).with(Bands.USUAL.withNatural(beyond)));
+        assertThat(more.answers()).isEmpty();
+        assertThat(more.conflict()).anyMatch(words -> words.startsWith("Natural origin at least"));
+    }
+
     @Test
     void hlbIsKeptWhereItApplies() {
         Wish without = Wish.without("polysorbate-60").with(bands(0.5, 15, Map.of()));
@@ -87,8 +99,9 @@ class GoalsTest {
                 .isBetween(
                         figure(answer, Requirements.REQUIRED_HLB, false) - 0.502,
                         figure(answer, Requirements.REQUIRED_HLB, false) + 0.502);
-        // Without the band the nearest formula has another HLB, so the band is what keeps it.
-        Answer free = best(Wish.without("polysorbate-60").with(bands(20, 15, Map.of())));
+        // Without the bands the nearest formula has another HLB, so they are what keeps it.
+        Answer free =
+                best(Wish.without("polysorbate-60").with(bands(20, 15, Map.of()).withOwn(Requirements.AGAINST, 20)));
         assertThat(Math.abs(figure(free, Requirements.HLB, true) - before)).isGreaterThan(0.6);
     }
 

@@ -33,6 +33,50 @@ class StandInTest {
         return Lotion.BOOK.material(line.materialKey()).orElseThrow();
     }
 
+    /** Both preservatives gone: another one for each, and not one material twice. */
+    @Test
+    void twoThatGoHaveAStandInEach() {
+        Wish neither = Wish.without("sodium-benzoate", "potassium-sorbate");
+        Result result = new Reformulation(ReformulationTest.recast(), ReformulationTest.shelf(400), Patience.ENDLESS)
+                .solve(neither);
+        assertThat(result.answers()).isNotEmpty();
+        for (Answer answer : result.answers()) {
+            assertThat(answer.disagreements()).isEmpty();
+            assertThat(answer.formula().lines())
+                    .noneMatch(line -> neither.without().contains(line.materialKey()));
+            List<String> preservatives = newcomers(answer).stream()
+                    .filter(line -> card(line).family() == Family.PRESERVATIVE)
+                    .map(Line::materialKey)
+                    .toList();
+            assertThat(preservatives).hasSize(2).doesNotHaveDuplicates();
+        }
+        List<String> withs = result.answers().stream()
+                .map(answer -> newcomers(answer).stream()
+                        .map(Line::materialKey)
+                        .sorted()
+                        .toList()
+                        .toString())
+                .toList();
+        assertThat(withs).as("really different answers").doesNotHaveDuplicates();
+    }
+
+    /** The anionic and the amphoteric surfactant gone: the active matter of both classes stays within its band. */
+    @Test
+    void twoSurfactantsGoAndBothClassesStay() {
+        Answer answer = new Reformulation(ReformulationTest.recast(), ReformulationTest.shelf(400), Patience.ENDLESS)
+                .solve(Wish.without("sles-27", "cocamidopropyl-betaine-30"))
+                .answers()
+                .get(0);
+        assertThat(answer.disagreements()).isEmpty();
+        for (String matter : List.of("Anionic active matter", "Amphoteric active matter")) {
+            Answer.Compared figure = answer.figures().stream()
+                    .filter(each -> each.name().equals(matter))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(figure.after()).isBetween(0.9 * figure.before() - 2e-3, 1.1 * figure.before() + 2e-3);
+        }
+    }
+
     /** Sodium benzoate 0.45 % stands at (0.45 - 0.2) / (0.59 - 0.2) = 0.641 of its range; the other does too, at 80 to 120 %. */
     @Test
     void onePreservativeStandsInAtTheSamePlaceInItsRange() {

@@ -33,6 +33,7 @@ final class AccessibilityTest {
             "/products/1/versions/2/anew?without=sles-27&aim=CHANGE&own-anionic-active-matter=12&most-glycerin-99=5",
             "/products/1/versions/2/anew?aim=COST&curve=on&first=COST&second=CHANGE",
             "/products/1/versions/2/anew?active=much",
+            "/products/1/versions/2/anew?without=sles-27&also=cocamidopropyl-betaine-30&aim=NATURAL",
             "/side-by-side",
             "/side-by-side?of=1.1&of=1.2");
 

@@ -3,6 +3,7 @@ package stillroom.formulary.reformulation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -11,6 +12,7 @@ import java.util.stream.IntStream;
 import stillroom.science.blend.Blend;
 import stillroom.science.blend.BlendAnswer;
 import stillroom.science.blend.BlendSolver;
+import stillroom.science.blend.Explanation;
 import stillroom.science.blend.Mix;
 import stillroom.science.blend.Patience;
 import stillroom.science.blend.WhyNot;
@@ -141,9 +143,10 @@ public final class Reformulation {
                     List.of(), off.conflict(parts), off.relief().stream().toList(), List.of(), false, false);
         }
         WordsOfConflict words = new WordsOfConflict(problem);
-        var why = WhyNot.explain(problem.blend(), patience, words::isTheMakers);
-        List<Relief> reliefs = new ArrayList<>(words.reliefs(why));
+        Explanation why = WhyNot.explain(problem.blend(), patience, words::isTheMakers);
+        List<Relief> reliefs = new ArrayList<>(words.alone(why));
         reliefs.addAll(new MeanReliefs(problem, patience).of(why));
+        reliefs.addAll(together(problem, why, reliefs.isEmpty()));
         if (reliefs.isEmpty() && problem.wish().atMost().isPresent()) {
             reliefs.addAll(withMoreIngredients(problem.wish()));
         }
@@ -153,12 +156,23 @@ public final class Reformulation {
         return new Result(List.of(), words.conflict(why), ways, List.of(), false, !why.smallest());
     }
 
+    /** The least sum of several; materials give way only where nothing else does. */
+    private List<Relief> together(Problem problem, Explanation why, boolean isLast) {
+        return Together.ofFigures(problem, patience)
+                .or(() -> isLast ? Together.withMaterials(problem, patience, why) : Optional.empty())
+                .stream()
+                .toList();
+    }
+
     /** Where more than one thing is in the way and the count is among them: what else must give way, and the fewest that then do. */
     private List<Relief> withMoreIngredients(Wish wish) {
         Problem uncounted = Problem.of(recast, shelf, wish.atMost(OptionalInt.empty()));
         WordsOfConflict words = new WordsOfConflict(uncounted);
+        Explanation why = WhyNot.explain(uncounted.blend(), patience, words::isTheMakers);
+        List<Relief> others = new ArrayList<>(words.alone(why));
+        others.addAll(together(uncounted, why, others.isEmpty()));
         List<Relief> reliefs = new ArrayList<>();
-        for (Relief relief : words.reliefs(WhyNot.explain(uncounted.blend(), patience, words::isTheMakers))) {
+        for (Relief relief : others) {
             Blend counted = Problem.of(recast, shelf, relief.wish().with(Goal.FEWEST, 1))
                     .blend();
             BlendSolver.solve(counted, patience).mix().ifPresent(mix -> {

@@ -86,16 +86,30 @@ final class WordsOfConflict {
     private String bound(int of, boolean low, double bound) {
         Requirement requirement = problem.requirements().get(of);
         if (requirement.mean().isPresent()) {
-            Requirement.Mean mean = requirement.mean().get();
-            return requirement.name() + (mean.isLeast() ? " at least " : " at most ") + Wording.figure(mean.bound());
+            return mean(requirement, requirement.mean().get().bound());
         }
         String unit = requirement.unit().isEmpty() ? "" : " " + requirement.unit();
         String law = requirement.kind() == Requirement.Kind.LAW ? " (law)" : "";
         return requirement.name() + (low ? " at least " : " at most ") + Wording.figure(bound) + unit + law;
     }
 
+    private static String mean(Requirement requirement, double bound) {
+        boolean isLeast = requirement.mean().orElseThrow().isLeast();
+        return requirement.name() + (isLeast ? " at least " : " at most ") + Wording.figure(bound);
+    }
+
     /** Only what the maker may move: not the law. */
     List<Relief> reliefs(Explanation why) {
+        List<Relief> reliefs = new ArrayList<>(alone(why));
+        boolean allTheMakers = why.together().stream().allMatch(relief -> isTheMakers(relief.requirement()));
+        if (why.together().size() > 1 && allTheMakers) {
+            reliefs.add(together(why.together()));
+        }
+        return reliefs.stream().distinct().toList();
+    }
+
+    /** Each of which suffices by itself. */
+    List<Relief> alone(Explanation why) {
         List<Relief> reliefs = new ArrayList<>();
         for (Explanation.Relief relief : why.alone()) {
             if (isTheMakers(relief.requirement())) {
@@ -103,16 +117,17 @@ final class WordsOfConflict {
                 reliefs.add(new Relief("Allow " + words(relief) + ".", wish));
             }
         }
-        boolean allTheMakers = why.together().stream().allMatch(relief -> isTheMakers(relief.requirement()));
-        if (why.together().size() > 1 && allTheMakers) {
-            Wish wish = problem.wish();
-            for (Explanation.Relief relief : why.together()) {
-                wish = wish(wish, relief);
-            }
-            List<String> all = why.together().stream().map(this::words).toList();
-            reliefs.add(new Relief("Allow together " + String.join(", and ", all) + ".", wish));
-        }
         return reliefs.stream().distinct().toList();
+    }
+
+    /** Several as one. */
+    Relief together(List<Explanation.Relief> parts) {
+        Wish wish = problem.wish();
+        for (Explanation.Relief part : parts) {
+            wish = wish(wish, part);
+        }
+        List<String> all = parts.stream().map(this::words).toList();
+        return new Relief("Allow together " + String.join(", and ", all) + ".", wish);
     }
 
     boolean isTheMakers(stillroom.science.blend.Requirement requirement) {
@@ -136,9 +151,17 @@ final class WordsOfConflict {
             case PRESENCE -> "it without " + name(of);
             case MOST -> percent(high(relief)) + " of " + name(of);
             case USE_LIMIT -> (int) relief.to() + " ingredients";
-            case LIMIT_MIN -> Wording.lower(bound(of, true, relief.to()));
-            case LIMIT_MAX -> Wording.lower(bound(of, false, relief.to()));
+            case LIMIT_MIN, LIMIT_MAX -> Wording.lower(limit(relief));
         };
+    }
+
+    /** A mean is passed by the mean, though it is kept by a sum. */
+    private String limit(Explanation.Relief relief) {
+        int of = relief.requirement().of();
+        Requirement requirement = problem.requirements().get(of);
+        return requirement.mean().isPresent()
+                ? mean(requirement, relief.to())
+                : bound(of, relief.requirement().kind() == Kind.LIMIT_MIN, relief.to());
     }
 
     private static String percent(double fraction) {

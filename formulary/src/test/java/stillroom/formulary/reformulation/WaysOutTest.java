@@ -62,6 +62,46 @@ class WaysOutTest {
         }
     }
 
+    /**
+     * Without polysorbate the HLB cannot be kept, and without either humectant not their shelf: neither by itself makes a formula
+     * possible. Together they do; by a little less of the one that is no HLB there is none.
+     */
+    @Test
+    void whereOnlyTheSumSufficesItIsOneWayOut() {
+        Map<String, Double> onHand = Map.of("steareth-2", 1000.0);
+        Reformulation lotion =
+                new Reformulation(Lotion.recast(), new Shelf(onHand, OptionalDouble.empty()), Patience.ENDLESS);
+        Wish gone = Wish.without("polysorbate-60", "glycerin-99", "propanediol");
+        Result result = lotion.solve(gone);
+        assertThat(result.answers()).isEmpty();
+        assertThat(result.reliefs()).hasSize(1);
+        Relief way = result.reliefs().get(0);
+        assertThat(way.words())
+                .startsWith("Allow together ")
+                .contains("humectant shelf at least 0 %", "HLB of the emulsifiers at least ");
+        assertThat(lotion.solve(way.wish()).answers()).isNotEmpty();
+        double width = way.wish().bands().own().get("Humectant shelf");
+        Bands narrower = way.wish().bands().withOwn("Humectant shelf", width - 1);
+        assertThat(lotion.solve(way.wish().with(narrower)).answers()).isEmpty();
+    }
+
+    /** Of water, surfactant and humectant nothing is left: no band helps, so what goes must stay in part. */
+    @Test
+    void whereNoBandSufficesMaterialsStayInPart() {
+        Wish gone = Wish.without("water-purified", "glycerin-99", "sles-27");
+        Result result = solve(gone);
+        assertThat(result.answers()).isEmpty();
+        assertThat(result.reliefs()).isNotEmpty();
+        for (Relief way : result.reliefs()) {
+            assertThat(way.words()).startsWith("Allow together ").contains("% of Water, purified");
+            assertThat(way.wish().without().size()).isLessThan(3);
+            Result then = solve(way.wish());
+            assertThat(then.answers().size() + then.refused().size())
+                    .as(way.words())
+                    .isPositive();
+        }
+    }
+
     /** None of the conflict can be spared: with one fewer of the named materials' bands, here the count, there is a formula. */
     @Test
     void theLeastReliefIsTheLeast() {

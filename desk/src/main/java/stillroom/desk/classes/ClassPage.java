@@ -8,6 +8,7 @@ import stillroom.desk.shell.Typed;
  * One class.
  *
  * @param obstacle why it cannot be planned or begun as it stands, empty where it can
+ * @param waiting materials whose premix does not stand ready, in one run of words; empty once the class has begun
  * @param token of this showing of the grid, so that what is sent twice is taken once
  */
 public record ClassPage(
@@ -20,6 +21,7 @@ public record ClassPage(
         List<Beforehand> beforehand,
         List<String> advice,
         String obstacle,
+        String waiting,
         List<Column> columns,
         List<Row> rows,
         String token,

@@ -12,8 +12,10 @@ import stillroom.desk.shell.Format;
  * One sheet for each set, all with the same recipe. Names and allergies are asked on paper and never stored.
  *
  * @param codes of the batches; numbers of the sets before the class has begun
+ * @param waiting materials that are to come as a premix which was not ready when this was printed
  */
-public record ClassSheets(String title, String day, boolean demonstration, List<String> codes, Recipe recipe) {
+public record ClassSheets(
+        String title, String day, boolean demonstration, List<String> codes, List<String> waiting, Recipe recipe) {
     static ClassSheets of(Lesson lesson) {
         Lesson.Set set = lesson.set();
         Recipes recipes = new Recipes(
@@ -40,6 +42,7 @@ public record ClassSheets(String title, String day, boolean demonstration, List<
                 Format.day(lesson.of().day()),
                 lesson.desk().ledger().settings().read().demonstration(),
                 codes,
+                lesson.waitingNames(),
                 recipes.recipe(lesson.of().each(), lesson.of().step().value()));
     }
 }

@@ -46,6 +46,7 @@ record ClassView(Lesson lesson, Lesson.Set set) {
                 beforehand(),
                 set.plan().map(this::advice).orElse(List.of()),
                 obstacle(),
+                lesson.of().batches().isEmpty() ? String.join("; ", lesson.waitingNames()) : "",
                 set.plan().map(this::columns).orElse(List.of()),
                 lesson.of().batches().isEmpty() ? List.of() : rows(),
                 UUID.randomUUID().toString(),
@@ -114,7 +115,11 @@ record ClassView(Lesson lesson, Lesson.Set set) {
 
     private List<String> advice(Plan plan) {
         List<String> advice = new ArrayList<>();
+        List<String> premixed = lesson.waiting().stream().map(Line::id).toList();
         for (PlannedLine line : plan.lines()) {
+            if (premixed.contains(line.lineId())) {
+                continue;
+            }
             line.advice().stream()
                     .filter(one -> !one.says().contains("booked"))
                     .forEach(one -> advice.add(cards().name(line.materialKey()) + ": " + one.says()));

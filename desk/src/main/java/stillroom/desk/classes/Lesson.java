@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillroom.desk.batches.Cards;
 import stillroom.desk.batches.premix.PremixDrawers;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Judgement;
@@ -77,6 +78,20 @@ record Lesson(Desk desk, String key, ClassOf of, Product product, FormulaVersion
                                 .flatMap(version.formula()::line)
                                 .flatMap(carrier ->
                                         ClassPremix.of(of, line, carrier, exact(plan, line), exact(plan, carrier)))));
+    }
+
+    /** The lines that are to come as a premix which does not stand ready yet: until then they are weighed as they are. */
+    List<Line> waiting() {
+        return version.formula().lines().stream()
+                .filter(line ->
+                        premix(line.id()).isPresent() && ready(line.id()).isEmpty())
+                .toList();
+    }
+
+    /** The materials of {@link #waiting} by name. */
+    List<String> waitingNames() {
+        Cards cards = new Cards(book);
+        return waiting().stream().map(line -> cards.name(line.materialKey())).toList();
     }
 
     private Grams exact(Plan plan, Line line) {

@@ -16,8 +16,9 @@ public final class LotPages {
      * All lots, first expired first.
      *
      * @param withUsedUp whether lots that are used up are listed too
+     * @param waiting those in quarantine
      */
-    public record ListPage(Frame frame, List<Row> rows, boolean withUsedUp, int hidden) {}
+    public record ListPage(Frame frame, List<Row> rows, boolean withUsedUp, int hidden, List<Row> waiting) {}
 
     /** One lot in the list. */
     public record Row(String code, String material, String onHand, String expiry, String state, boolean expired) {}

@@ -33,6 +33,7 @@ public final class LotRoutes {
         ReceivingRoutes.add(routes, desk);
         WaterRoutes.add(routes, desk);
         routes.get("/lots", lots::list);
+        routes.post("/lots", lots::release);
         routes.get("/lots/{code}", request -> lots.show(request, lots.lot(request)));
         routes.post("/lots/{code}", lots::change);
         routes.post("/lots/{code}/opened", lots::open);
@@ -85,7 +86,28 @@ public final class LotRoutes {
                                 desk.frame(request, "Lots", Section.SHELF),
                                 new LotRows(desk).of(shown),
                                 withUsedUp,
-                                all.size() - shown.size()));
+                                all.size() - shown.size(),
+                                new LotRows(desk)
+                                        .of(all.stream()
+                                                .filter(LotRoutes::waits)
+                                                .toList())));
+    }
+
+    private static boolean waits(StockedLot lot) {
+        return lot.lot().state() == Lot.State.QUARANTINE;
+    }
+
+    /** Those ticked leave quarantine; one that somebody settled in the meantime stays as it was settled. */
+    private void release(Context request) {
+        List<String> ticked = Input.of(request).all("lot");
+        desk.ledger().together(() -> {
+            ticked.stream()
+                    .flatMap(code -> book().lot(code).stream())
+                    .filter(LotRoutes::waits)
+                    .forEach(lot -> book().change(lot.lot().in(Lot.State.RELEASED)));
+            return ticked;
+        });
+        request.redirect(ticked.isEmpty() ? "/lots" : "/lots?did=saved", HttpStatus.SEE_OTHER);
     }
 
     private void show(Context request, StockedLot lot) {

@@ -102,11 +102,14 @@ public final class Input {
         if (read.isEmpty()) {
             return refuse(field, what + " is not a number that can be read: type it like 2.5 or 2,5.");
         }
-        BigDecimal figure = read.get();
+        return within(field, what, read.get(), lowest, highest);
+    }
+
+    private Optional<BigDecimal> within(String field, String what, BigDecimal figure, String lowest, String highest) {
         if (figure.compareTo(new BigDecimal(lowest)) < 0 || figure.compareTo(new BigDecimal(highest)) > 0) {
             return refuse(field, what + " must lie between " + lowest + " and " + highest + ".");
         }
-        return read;
+        return Optional.of(figure);
     }
 
     public Optional<Double> number(String field, String what, String lowest, String highest) {
@@ -117,8 +120,13 @@ public final class Input {
         return decimal(field, what, "0", "100").map(Percent::new);
     }
 
-    /** A mass of at least 0 g and at most a tonne. */
+    /** A mass of at least 0 g and at most a tonne, with or without its unit behind it: 500, 500 g, 0,5 kg. */
     public Optional<Grams> grams(String field, String what) {
+        String typed = values.getOrDefault(field, "").strip();
+        Optional<BigDecimal> withUnit = Decimals.grams(typed);
+        if (withUnit.isPresent()) {
+            return within(field, what, withUnit.get(), "0", "1000000").map(Grams::new);
+        }
         return decimal(field, what, "0", "1000000").map(Grams::new);
     }
 

@@ -31,6 +31,9 @@ document.body.addEventListener('htmx:beforeSwap', (event) => {
   const timers = answered.getElementById('timers');
   if (said) {
     say(said.textContent, event.detail.xhr.status >= 400);
+  } else if (event.detail.xhr.status >= 400) {
+    // What was said of the step before must not stand over one that was refused.
+    notice.replaceChildren();
   }
   if (timers) {
     document.getElementById('timers').replaceChildren(...timers.childNodes);

@@ -133,6 +133,15 @@ class BenchPagesTest {
         assertThat(bench.weigh(batch, "Beaker", "l4", "20", "G-soon").body()).contains("G-soon is another material");
     }
 
+    /** The only lot of the preservative stands in quarantine: it is proposed all the same, so that a pour without a word is refused. */
+    @Test
+    void aLotInQuarantineIsProposedBeforeNoLotAtAll() {
+        bench.readyBoth(batch);
+
+        assertThat(screen("?do=weigh&vessel=Kettle&line=l5"))
+                .containsPattern("<option value=\"P-1\" data-doubt=\"in quarantine\" selected>");
+    }
+
     @Test
     void aScanStandsInTheLogWithItsPour() {
         bench.readyBoth(batch);

@@ -74,6 +74,11 @@ class PlanPagesTest {
                         .body())
                 .contains("must be a whole number", "Loss must lie between 0 and 50");
         assertThat(bench.get(PLAN + "?by=mass&mass=250,5").body()).contains("stated: 250.5 g");
+        assertThat(bench.get(PLAN + "?by=mass&mass=250,5+g").body()).contains("stated: 250.5 g");
+        assertThat(bench.get(PLAN + "?by=mass&mass=0,25kg").body()).contains("stated: 250 g");
+        assertThat(bench.get(PLAN + "?by=mass&mass=5000+kg").body())
+                .contains("The batch size must lie between 0 and 1000000");
+        assertThat(bench.get(PLAN + "?by=mass&mass=250+mg").body()).contains("not a number that can be read");
     }
 
     @Test
@@ -86,6 +91,8 @@ class PlanPagesTest {
         Answer list = bench.get(PLAN + "/shopping?by=mass&mass=1000");
         assertThat(list.status()).isEqualTo(200);
         assertThat(list.body()).contains("Shopping list", "Sunflower oil, high oleic, refined: 80 g");
+        assertThat(plan.body()).contains("100 g in <a href=\"/lots\">quarantine</a>");
+        assertThat(list.body()).contains("100 g in quarantine");
 
         assertThat(bench.begin("B-1")).isPositive();
     }

@@ -93,6 +93,8 @@ class ClassesTest {
             assertThat(page).contains("5 g in ");
             String sheets = text(desk, "/classes/1/sheets.pdf", 10);
             assertThat(sheets).contains("Set 10", "Allergies", "Foaming hand wash");
+            assertThat(sheets).contains("Not to be handed out yet: the premix of Sodium benzoate");
+            assertThat(page).contains("Make the premix of Sodium benzoate", "is not ready. Each set would be begun");
             assertThat(text(desk, "/classes/1/labels.pdf", 1)).contains("For your own use", "Sodium Benzoate");
 
             Answer early = desk.post("/classes/1/begin", Map.of("who", "Wren"));

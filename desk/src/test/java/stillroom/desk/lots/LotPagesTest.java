@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -98,6 +99,21 @@ class LotPagesTest {
         receive("SOON", "carnauba-wax", "2026-12-05");
         assertThat(desk.get("/lots").body())
                 .containsSubsequence("/lots/GONE", "expired 5 days ago", "/lots/SOON", "in 10 days", "/lots/LATE");
+    }
+
+    @Test
+    void thoseTickedLeaveQuarantineTogether() {
+        for (String code : List.of("Q-1", "Q-2", "Q-3")) {
+            Map<String, String> form = delivery(code);
+            form.put("quarantine", "on");
+            desk.post("/materials/glycerin-99/lots/new", form);
+        }
+        assertThat(desk.get("/lots").body()).contains("In quarantine", "These may be used", "value=\"Q-2\"");
+        assertThat(desk.post("/lots", Map.of("lot", "Q-1")).location()).isEqualTo("/lots?did=saved");
+        assertThat(List.of(lot("Q-1").state(), lot("Q-2").state()))
+                .containsExactly(Lot.State.RELEASED, Lot.State.QUARANTINE);
+        assertThat(desk.get("/lots").body()).doesNotContain("value=\"Q-1\"");
+        assertThat(desk.post("/lots", Map.of("lot", "nothing")).status()).isEqualTo(303);
     }
 
     @Test

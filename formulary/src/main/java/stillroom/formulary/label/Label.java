@@ -11,6 +11,7 @@ import stillroom.formulary.evaluation.Finding;
  *
  * @param heading the word before the list, such as "Ingredients"
  * @param ingredients in printing order
+ * @param unlisted materials whose composition is not known, so that the list is not whole without them
  * @param netContent, batchCode, responsiblePerson, function as entered
  * @param findings what is missing, open because of ranges, or to be looked at before printing
  */
@@ -21,6 +22,7 @@ public record Label(
         LocalDate lawRecordedOn,
         String heading,
         List<LabelEntry> ingredients,
+        List<String> unlisted,
         List<LabelWarning> warnings,
         List<String> precautions,
         String function,
@@ -31,14 +33,16 @@ public record Label(
         List<Finding> findings) {
     public Label {
         ingredients = List.copyOf(ingredients);
+        unlisted = List.copyOf(unlisted);
         warnings = List.copyOf(warnings);
         precautions = List.copyOf(precautions);
         findings = List.copyOf(findings);
     }
 
-    /** The ingredient list as text to paste. */
+    /** The ingredient list as text to paste; what it lacks stands in it, so that nobody prints it as if it were whole. */
     public String ingredientText() {
-        return heading + ": " + ingredients.stream().map(LabelEntry::name).collect(Collectors.joining(", "));
+        String gap = unlisted.isEmpty() ? "" : " [NOT COMPLETE, without " + String.join("; ", unlisted) + "]";
+        return heading + ": " + ingredients.stream().map(LabelEntry::name).collect(Collectors.joining(", ")) + gap;
     }
 
     /** The names of the perfume allergens declared. */

@@ -45,6 +45,7 @@ public final class Labels {
                 rules.recordedOn(market),
                 "Ingredients",
                 entries,
+                named.unnamed(),
                 warnings,
                 input.precautions(),
                 input.function(),

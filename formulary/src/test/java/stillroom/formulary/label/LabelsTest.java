@@ -113,6 +113,17 @@ class LabelsTest {
                 .isEqualTo("CI 77491");
     }
 
+    @Test
+    void aListThatLacksAMaterialSaysSoWhereverItIsPasted() {
+        book.card("scent", Family.FRAGRANCE);
+        Label label = label(ProductType.BODY_LOTION, "EU", "water", "q.s.", "glycerin", "5", "scent", "0.3");
+        assertThat(label.unlisted()).containsExactly("scent");
+        assertThat(label.ingredientText()).endsWith(" [NOT COMPLETE, without scent]");
+        assertThat(label(ProductType.BODY_LOTION, "EU", "water", "q.s.", "glycerin", "5")
+                        .ingredientText())
+                .doesNotContain("[");
+    }
+
     /** 12 % linalool in 0.5 % perfume is 0.06 %; 0.2 % coumarin in it is 0.001 %, which is not above 0.001 %. */
     @Test
     void allergensAreNamedOnlyAboveTheThreshold() {

@@ -40,7 +40,10 @@ final class Lots {
         return choices;
     }
 
-    /** The lot last poured for the line while it lasts, else the first sound one with stock, else none. */
+    /**
+     * The lot last poured for the line while it lasts, else the first sound one with stock, else the first doubtful one with
+     * stock, which asks for a reason; none only where the book has none, so that no pour loses its lot by silence.
+     */
     String suggested(Optional<String> lineId) {
         Optional<String> last = lineId.flatMap(this::lastPoured);
         if (last.isPresent() && lots.stream().anyMatch(lot -> lot.lot().code().equals(last.get()) && sound(lot))) {
@@ -49,8 +52,13 @@ final class Lots {
         return lots.stream()
                 .filter(this::sound)
                 .findFirst()
+                .or(() -> lots.stream().filter(this::pourable).findFirst())
                 .map(lot -> lot.lot().code())
                 .orElse("");
+    }
+
+    private boolean pourable(StockedLot lot) {
+        return lot.lot().state() != Lot.State.USED_UP && lot.onHand().signum() > 0;
     }
 
     private boolean sound(StockedLot lot) {

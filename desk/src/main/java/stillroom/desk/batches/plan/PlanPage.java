@@ -165,5 +165,6 @@ public record PlanPage(
     public record LotGrams(String code, String grams, String expires) {}
 
     /** A line of the shopping list. */
-    public record Wanted(String name, String inci, String needed, String onHand, String missing, String buy) {}
+    public record Wanted(
+            String name, String inci, String needed, String onHand, String aside, String missing, String buy) {}
 }

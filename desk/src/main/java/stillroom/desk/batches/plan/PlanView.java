@@ -14,6 +14,7 @@ import stillroom.desk.batches.plan.PlanPage.Wanted;
 import stillroom.desk.shell.Format;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.Phase;
+import stillroom.formulary.material.Lot;
 import stillroom.formulary.plan.Balance;
 import stillroom.formulary.plan.LotStock;
 import stillroom.formulary.plan.Plan;
@@ -102,12 +103,24 @@ final class PlanView {
                 .orElseGet(() -> Format.grams(mass));
     }
 
+    /** What stands in quarantine of a material [g]; empty where nothing does. */
+    private String aside(String materialKey) {
+        Grams aside = Grams.sum(lots.values().stream()
+                .filter(stock -> stock.lot().materialKey().equals(materialKey))
+                .filter(stock -> stock.lot().state() == Lot.State.QUARANTINE)
+                .map(LotStock::onHand)
+                .filter(onHand -> onHand.signum() > 0)
+                .toList());
+        return aside.isZero() ? "" : Format.grams(aside);
+    }
+
     private Wanted wanted(Plan.Shortage shortage) {
         return new Wanted(
                 cards.name(shortage.materialKey()),
                 cards.inci(shortage.materialKey()),
                 Format.grams(shortage.needed()),
                 Format.grams(shortage.onHand()),
+                aside(shortage.materialKey()),
                 Format.grams(shortage.missing()),
                 Format.grams(shortage.buy()));
     }

@@ -2,15 +2,22 @@ package stillroom.desk.batches;
 
 import java.util.Optional;
 import stillroom.desk.shell.Format;
+import stillroom.desk.trials.Studies;
+import stillroom.desk.trials.Studies.Study;
 import stillroom.formulary.batch.Yield;
 
-/** What the head of every page of a batch says. */
+/**
+ * What the head of every page of a batch says.
+ *
+ * @param run of trials that is made in it
+ */
 public record BatchHead(
         long id,
         String code,
         String product,
         long productId,
         String version,
+        Optional<Study> run,
         String stage,
         String stageStyle,
         boolean premix,
@@ -25,6 +32,10 @@ public record BatchHead(
                 work.product().name(),
                 work.product().id(),
                 work.batch().version().map(number -> "version " + number).orElse("free hand"),
+                work.batch()
+                        .version()
+                        .flatMap(number ->
+                                Studies.run(work.desk(), work.product().id(), number)),
                 work.state().stage().words(),
                 Format.style(work.state().stage()),
                 PremixMark.of(work),

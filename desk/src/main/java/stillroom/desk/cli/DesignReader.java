@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import stillroom.desk.trials.ConstraintReader;
 import stillroom.science.design.Criterion;
 import stillroom.science.design.DesignTask;
 import stillroom.science.design.Run;

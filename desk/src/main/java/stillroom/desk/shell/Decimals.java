@@ -11,6 +11,8 @@ public final class Decimals {
 
     private static final Pattern MASS = Pattern.compile("(.*[\\d.,])\\s*(kg|g)", Pattern.CASE_INSENSITIVE);
 
+    private static final Pattern TWO_WAYS = Pattern.compile("[+-]?[1-9]\\d{0,2},\\d{3}");
+
     private Decimals() {}
 
     /** A mass typed with g or kg behind it, in g; nothing where no unit stands there. */
@@ -21,6 +23,11 @@ public final class Decimals {
         }
         int places = mass.group(2).equalsIgnoreCase("kg") ? 3 : 0;
         return read(mass.group(1)).map(figure -> figure.movePointRight(places));
+    }
+
+    /** Whether a comma may part thousands as well as decimals: 5,000, but not 0,250 or 5,25. */
+    public static boolean mayPartThousands(String typed) {
+        return TWO_WAYS.matcher(typed.strip()).matches();
     }
 
     /** The exact figure, or nothing where the text is not one plain decimal. */

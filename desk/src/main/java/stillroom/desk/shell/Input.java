@@ -116,6 +116,19 @@ public final class Input {
         return decimal(field, what, lowest, highest).map(BigDecimal::doubleValue);
     }
 
+    /** A reading that may run to thousands: a comma that may part them is asked about, not taken for a decimal comma. */
+    public Optional<Double> reading(String field, String what, String lowest, String highest) {
+        String typed = values.getOrDefault(field, "").strip();
+        return Decimals.mayPartThousands(typed) ? refuse(field, twoWays(typed)) : number(field, what, lowest, highest);
+    }
+
+    /** What is asked where a comma may part thousands or decimals. */
+    public static String twoWays(String typed) {
+        String whole = typed.replace(",", "");
+        String decimal = typed.replace(',', '.').replaceAll("0{1,2}$", "");
+        return typed + " may mean " + whole + " or " + decimal + ": type the one that is meant, without a comma.";
+    }
+
     public Optional<Percent> percent(String field, String what) {
         return decimal(field, what, "0", "100").map(Percent::new);
     }

@@ -12,6 +12,7 @@ public final class Notices {
             Map.entry("planned", "Planned. The plan is the first entry of the batch's log."),
             Map.entry("carried", "A new version, with what was really made. It is a draft until you keep it."),
             Map.entry("anew", "A new version, made anew. It is a draft until you keep it."),
+            Map.entry("best", "A new version with the best mixture. It is a draft until you keep it."),
             Map.entry("logged", "Written into the log."),
             Map.entry(
                     "check",

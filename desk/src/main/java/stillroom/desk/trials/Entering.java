@@ -107,7 +107,7 @@ final class Entering {
                 scores.put(name, given);
             }
         } else {
-            input.number(field, what, "-" + LARGE, LARGE).ifPresent(value -> measured.put(name, value));
+            input.reading(field, what, "-" + LARGE, LARGE).ifPresent(value -> measured.put(name, value));
         }
     }
 

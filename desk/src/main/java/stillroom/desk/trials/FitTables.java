@@ -117,6 +117,9 @@ final class FitTables {
     List<String> verdicts() {
         LinearFit one = fit.fit();
         List<String> said = new ArrayList<>();
+        if (one.exact()) {
+            return List.of("The fit is exact: what is left is the rounding of the reckoning, and is not judged.");
+        }
         if (one.errorDegrees() > 0) {
             said.add("Model: "
                     + (one.regression().p() < 0.05

@@ -4,9 +4,11 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Input;
+import stillroom.formulary.quantity.Percent;
 import stillroom.formulary.trial.TrialSet;
 import stillroom.science.design.DesignAnswer;
 import stillroom.science.design.DesignTask;
@@ -17,7 +19,7 @@ import stillroom.science.trial.Optimum;
 /** Further runs of a set: those that add most to what is there, as it was weighed, on another day. */
 final class Further {
     static final String CHANGED =
-            "These trials were changed elsewhere meanwhile; no run was added. Look at the runs above, then press again.";
+            "These trials were changed elsewhere meanwhile; nothing was added. Look at the runs above, then press again.";
 
     private final Desk desk;
 
@@ -60,7 +62,36 @@ final class Further {
             request.redirect("/trials/" + set.key() + "?did=added", HttpStatus.SEE_OTHER);
             return;
         }
-        input.refuse("more", late ? CHANGED : "There is no fit from which a run could be taken.");
+        refuse(request, set, input, late);
+    }
+
+    /** The best mixture as a new draft of the version that the trials vary. */
+    void takeBest(Context request) {
+        TrialSet set = new TrialBook(desk).one(request.pathParam("key"));
+        Input input = Input.of(request);
+        Optional<BestMixture> best = new Results(set, Weighed.of(desk, set), input).best();
+        boolean late = !input.text("mark").equals(TrialBook.mark(set));
+        if (late || best.isEmpty()) {
+            refuse(request, set, input, late);
+            return;
+        }
+        TrialSet.Base base = set.base();
+        Map<String, Percent> percents =
+                Making.percents(set, run(set, best.get().point()).fractions());
+        int number = desk.ledger()
+                .products()
+                .newVersion(
+                        base.product(),
+                        Optional.of(base.version()),
+                        TrialRoutes.varied(desk, base).with(percents),
+                        "The best mixture of the trials " + set.name() + ".",
+                        desk.now())
+                .number();
+        request.redirect("/products/" + base.product() + "/versions/" + number + "?did=best", HttpStatus.SEE_OTHER);
+    }
+
+    private void refuse(Context request, TrialSet set, Input input, boolean late) {
+        input.refuse("more", late ? CHANGED : "There is no fit from which a mixture could be taken.");
         request.status(late ? HttpStatus.CONFLICT : HttpStatus.UNPROCESSABLE_CONTENT)
                 .html(desk.pages()
                         .render("trials/trial.jte", Entering.page(desk, request, set, input.typed(), List.of())));

@@ -2,6 +2,7 @@ package stillroom.desk.trials;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Frame;
@@ -15,13 +16,15 @@ import stillroom.science.curve.SaltPoint;
 /**
  * A curve kept with its product.
  *
- * @param typed the form of further readings
+ * @param asked what is looked at
+ * @param typed what was typed: the wish, or further readings
  * @param shown what follows from the series that are compared
  */
 public record KeptCurvePage(
         Frame frame,
         ViscosityCurve curve,
         String productName,
+        Asked asked,
         Typed typed,
         CurvePage.Shown shown,
         List<SeriesRow> series) {
@@ -37,13 +40,25 @@ public record KeptCurvePage(
      */
     public record SeriesRow(int number, String conditions, String readings, String leftOut) {}
 
-    /** @param as number of the series with which others are compared, from 1 */
-    static KeptCurvePage of(Frame frame, ViscosityCurve curve, String productName, Typed typed, int as) {
-        int chosen = as >= 1 && as <= curve.series().size() ? as - 1 : 0;
-        return new KeptCurvePage(frame, curve, productName, typed, shown(curve, chosen), rows(curve, chosen));
+    /**
+     * What is looked at.
+     *
+     * @param as number of the series with which others are compared, from 1
+     * @param wanted viscosity, where one is
+     */
+    public record Asked(int as, Optional<Double> wanted) {
+        public String shown() {
+            return wanted.map(TrialPage::plain).orElse("");
+        }
     }
 
-    private static CurvePage.Shown shown(ViscosityCurve curve, int chosen) {
+    static KeptCurvePage of(Frame frame, ViscosityCurve curve, String productName, Asked asked, Typed typed) {
+        int chosen = asked.as() >= 1 && asked.as() <= curve.series().size() ? asked.as() - 1 : 0;
+        return new KeptCurvePage(
+                frame, curve, productName, asked, typed, shown(curve, chosen, asked.wanted()), rows(curve, chosen));
+    }
+
+    private static CurvePage.Shown shown(ViscosityCurve curve, int chosen, Optional<Double> wanted) {
         List<ViscosityCurve.Reading> readings = curve.comparableWith(chosen).stream()
                 .flatMap(one -> one.readings().stream())
                 .toList();
@@ -54,7 +69,8 @@ public record KeptCurvePage(
                                 .map(one -> new SaltPoint(one.at(), one.viscosity()))
                                 .toList(),
                         curve.brought(),
-                        curve.wanted());
+                        wanted,
+                        SaltWork.unit(cup(curve)));
             case SHEAR_RATE ->
                 FlowWork.shown(readings.stream()
                         .map(one -> new FlowPoint(one.at(), one.viscosity()))
@@ -81,10 +97,17 @@ public record KeptCurvePage(
         return curve.against() == ViscosityCurve.Against.DOSE;
     }
 
+    private static boolean cup(ViscosityCurve curve) {
+        return curve.series().stream().allMatch(one -> one.conditions().geometry() == Geometry.FLOW_CUP);
+    }
+
     /** What is read, with its unit. */
     public String up() {
-        boolean cup = curve.series().stream().allMatch(one -> one.conditions().geometry() == Geometry.FLOW_CUP);
-        return !isDose() ? "Viscosity, Pa s" : cup ? "Flow time, s" : "Viscosity, mPa s";
+        return !isDose() ? "Viscosity, Pa s" : cup(curve) ? "Flow time, s" : "Viscosity, mPa s";
+    }
+
+    public String unit() {
+        return SaltWork.unit(cup(curve));
     }
 
     public String path() {

@@ -33,7 +33,7 @@ final class KeptCurves {
     static void add(RoutesConfig routes, Desk desk) {
         KeptCurves curves = new KeptCurves(desk);
         routes.post("/trials/curves", curves::keep);
-        routes.get("/trials/curves/{key}", request -> curves.show(request, Typed.NOTHING, HttpStatus.OK));
+        routes.get("/trials/curves/{key}", curves::look);
         routes.post("/trials/curves/{key}", curves::more);
         routes.post("/trials/curves/{key}/out", curves::out);
     }
@@ -59,7 +59,7 @@ final class KeptCurves {
         }
         double brought = input.number("brought", "The electrolyte that other materials bring", "0", "30")
                 .orElse(0.0);
-        Optional<Double> wanted = input.number("wanted", "The wanted viscosity", "0.000001", "1000000000");
+        Optional<Double> wanted = input.reading("wanted", "The wanted viscosity", "0.000001", "1000000000");
         Optional<Series> series = series(input, against);
         if (series.isEmpty() || !input.isSound()) {
             CurveRoutes.showAgain(desk, request, input, against);
@@ -96,7 +96,14 @@ final class KeptCurves {
         return input.isSound() ? conditions.map(one -> new Series(one, readings)) : Optional.empty();
     }
 
-    private void show(Context request, Typed typed, HttpStatus status) {
+    /** Another viscosity may be asked for in the address; that keeps nothing. */
+    private void look(Context request) {
+        Input input = Input.ofQuery(request);
+        Optional<Double> wanted = input.reading("wanted", "The wanted viscosity", "0.000001", "1000000000");
+        show(request, wanted, input.typed(), input.isSound() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_CONTENT);
+    }
+
+    private void show(Context request, Optional<Double> wanted, Typed typed, HttpStatus status) {
         ViscosityCurve curve = one(request);
         String product = desk.ledger()
                 .products()
@@ -107,8 +114,9 @@ final class KeptCurves {
         int as = Input.ofQuery(request)
                 .whole("as", "The readings", 1, Integer.MAX_VALUE)
                 .orElse(1);
+        KeptCurvePage.Asked asked = new KeptCurvePage.Asked(as, wanted.or(curve::wanted));
         request.status(status)
-                .html(desk.pages().render("trials/kept.jte", KeptCurvePage.of(frame, curve, product, typed, as)));
+                .html(desk.pages().render("trials/kept.jte", KeptCurvePage.of(frame, curve, product, asked, typed)));
     }
 
     private void more(Context request) {
@@ -153,7 +161,11 @@ final class KeptCurves {
         if (input.isSound()) {
             request.redirect("/trials/curves/" + request.pathParam("key") + "?did=saved", HttpStatus.SEE_OTHER);
         } else {
-            show(request, input.typed(), late ? HttpStatus.CONFLICT : HttpStatus.UNPROCESSABLE_CONTENT);
+            show(
+                    request,
+                    Optional.empty(),
+                    input.typed(),
+                    late ? HttpStatus.CONFLICT : HttpStatus.UNPROCESSABLE_CONTENT);
         }
     }
 }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import stillroom.desk.cli.ConstraintReader;
 import stillroom.desk.shell.Input;
 import stillroom.formulary.trial.TrialSet;
 

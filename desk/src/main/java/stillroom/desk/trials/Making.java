@@ -3,6 +3,7 @@ package stillroom.desk.trials;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -94,62 +95,50 @@ public final class Making {
         });
     }
 
+    /** In the order in which they are made, each a version with the same number: run 3 is version 3. */
     private List<TrialSet.Run> cards(Varied varied, TrialSet set, List<Run> runs, int before) {
-        int[] order = order(runs, before + set.design().seed());
         List<TrialSet.Run> cards = new ArrayList<>();
-        for (int i = 0; i < runs.size(); i++) {
-            Run run = runs.get(i);
+        for (Run run : shuffled(runs, before + set.design().seed())) {
+            int order = before + cards.size() + 1;
             FormulaVersion version = desk.ledger()
                     .products()
                     .newVersion(
                             set.product(),
                             Optional.empty(),
-                            varied.with(percents(set, run)),
-                            "Run " + (before + i + 1) + ".",
+                            varied.with(percents(set, run.fractions())),
+                            "Run " + order + ".",
                             desk.now());
             List<Double> settings = new ArrayList<>();
             for (int k = 0; k < set.variables().size(); k++) {
                 settings.add(Region.actual(set.variables().get(k), run.process().get(k)));
             }
             cards.add(new TrialSet.Run(
-                    version.number(),
-                    before + order[i],
-                    run.block(),
-                    run.fractions(),
-                    settings,
-                    Map.of(),
-                    Map.of(),
-                    ""));
+                    version.number(), order, run.block(), run.fractions(), settings, Map.of(), Map.of(), ""));
         }
         return cards;
     }
 
-    private static Map<String, Percent> percents(TrialSet set, Run run) {
+    /** What each line that varies takes of the formula in a mixture. */
+    static Map<String, Percent> percents(TrialSet set, List<Double> fractions) {
         Map<String, Percent> percents = new LinkedHashMap<>();
         for (int i = 0; i < set.components().size(); i++) {
             BigDecimal percent =
-                    BigDecimal.valueOf(run.fractions().get(i) * set.share()).setScale(3, RoundingMode.HALF_EVEN);
+                    BigDecimal.valueOf(fractions.get(i) * set.share()).setScale(3, RoundingMode.HALF_EVEN);
             percents.put(set.components().get(i).lineId(), new Percent(percent.max(BigDecimal.ZERO)));
         }
         return percents;
     }
 
-    /** Shuffled within each block, blocks one after another. */
-    private static int[] order(List<Run> runs, long seed) {
+    /** Within each block, blocks one after another. */
+    private static List<Run> shuffled(List<Run> runs, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        int[] order = new int[runs.size()];
-        for (int i = 0; i < order.length; i++) {
-            order[i] = i + 1;
-        }
-        for (int i = order.length - 1; i > 0; i--) {
+        List<Run> order = new ArrayList<>(runs);
+        for (int i = order.size() - 1; i > 0; i--) {
             int first = i;
             while (first > 0 && runs.get(first - 1).block() == runs.get(i).block()) {
                 first--;
             }
-            int k = first + random.nextInt(i - first + 1);
-            int swap = order[i];
-            order[i] = order[k];
-            order[k] = swap;
+            Collections.swap(order, i, first + random.nextInt(i - first + 1));
         }
         return order;
     }

@@ -19,6 +19,8 @@ final class Readings {
             Optional<BigDecimal> second = parts.length > 1 ? Decimals.read(parts[1]) : Optional.empty();
             if (parts.length != 2 || first.isEmpty() || second.isEmpty()) {
                 input.refuse(field, "\"" + line + "\" is not two figures with a blank between.");
+            } else if (Decimals.mayPartThousands(parts[1])) {
+                input.refuse(field, Input.twoWays(parts[1]));
             } else {
                 pairs.add(new double[] {first.get().doubleValue(), second.get().doubleValue()});
             }

@@ -2,7 +2,6 @@ package stillroom.desk.trials;
 
 import java.util.ArrayList;
 import java.util.List;
-import stillroom.desk.cli.ConstraintReader;
 import stillroom.formulary.trial.TrialSet;
 import stillroom.science.mixture.Blending;
 import stillroom.science.mixture.LinearConstraint;

@@ -8,6 +8,7 @@ import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Input;
+import stillroom.science.curve.Conditions.Geometry;
 import stillroom.science.curve.SaltCurve;
 import stillroom.science.curve.SaltPoint;
 
@@ -25,21 +26,27 @@ final class SaltWork {
         List<SaltPoint> points = points();
         double brought = input.number("brought", "The electrolyte that other materials bring", "0", "30")
                 .orElse(0.0);
-        Optional<Double> wanted = input.number("wanted", "The wanted viscosity", "0.000001", "1000000000");
-        CurvePage.Shown shown =
-                input.has("readings") && input.isSound() ? shown(points, brought, wanted) : CurvePage.Shown.NOTHING;
+        Optional<Double> wanted = input.reading("wanted", "The wanted viscosity", "0.000001", "1000000000");
+        CurvePage.Shown shown = input.has("readings") && input.isSound()
+                ? shown(points, brought, wanted, unit(input.text("geometry").equals(Geometry.FLOW_CUP.name())))
+                : CurvePage.Shown.NOTHING;
         return new CurvePage(frame, input.typed(), products, shown);
     }
 
+    /** Of what is read: a viscosity, or with a flow cup a time. */
+    static String unit(boolean cup) {
+        return cup ? "s" : "mPa s";
+    }
+
     /** What follows from readings that may be compared. */
-    static CurvePage.Shown shown(List<SaltPoint> points, double brought, Optional<Double> wanted) {
+    static CurvePage.Shown shown(List<SaltPoint> points, double brought, Optional<Double> wanted, String unit) {
         List<String> said = new ArrayList<>();
         List<ResultsPage.Row> rows = new ArrayList<>();
         Optional<SaltCurve> curve = SaltCurve.fit(totals(points, brought));
         if (curve.isEmpty()) {
             said.add("Five readings at four different doses or more are needed, on both sides of the peak.");
         }
-        curve.ifPresent(one -> tell(one, brought, wanted, said, rows));
+        curve.ifPresent(one -> tell(one, new Wish(brought, wanted, unit), said, rows));
         return new CurvePage.Shown(
                 said,
                 List.of("Figure", "Value", "How sure"),
@@ -77,11 +84,17 @@ final class SaltWork {
                 .toList();
     }
 
-    private static void tell(
-            SaltCurve curve, double brought, Optional<Double> wanted, List<String> said, List<ResultsPage.Row> rows) {
+    /** What is wanted of a curve; what other materials bring [mass percent]. */
+    private record Wish(double brought, Optional<Double> wanted, String unit) {
+        String shown(double figure) {
+            return Words.figure(figure) + " " + unit;
+        }
+    }
+
+    private static void tell(SaltCurve curve, Wish wish, List<String> said, List<ResultsPage.Row> rows) {
         rows.add(row("peak at a total of", curve.peakDose(), curve.peakHalfWidth()));
-        rows.add(row("of it to be added", curve.peakDose() - brought, curve.peakHalfWidth()));
-        rows.add(new ResultsPage.Row("viscosity at the peak", List.of(Words.figure(curve.peakViscosity()), "")));
+        rows.add(row("of it to be added", curve.peakDose() - wish.brought(), curve.peakHalfWidth()));
+        rows.add(new ResultsPage.Row("viscosity at the peak", List.of(wish.shown(curve.peakViscosity()), "")));
         rows.add(new ResultsPage.Row(
                 "advice ends at a total of",
                 List.of(Format.figure(curve.advisedUpTo(), 2) + " %", "80 % of the peak")));
@@ -89,18 +102,27 @@ final class SaltWork {
                 "shape",
                 List.of(shape(curve.shape()), "of three shapes the one that fits best for what it costs (AICc)")));
         said.addAll(curve.said());
-        wanted.ifPresent(viscosity -> said.add(curve.doseFor(viscosity)
+        wish.wanted().ifPresent(viscosity -> said.add(advice(curve, wish, viscosity)));
+        said.add("It holds for this formula, at the temperature and age of these readings.");
+    }
+
+    private static String advice(SaltCurve curve, Wish wish, double viscosity) {
+        double without = curve.at(wish.brought());
+        if (wish.brought() < curve.advisedUpTo() && viscosity <= without) {
+            return "For " + wish.shown(viscosity) + " none is to be added: without any the curve stands at "
+                    + wish.shown(without) + " already.";
+        }
+        return curve.doseFor(viscosity)
                 .map(dose -> String.format(
                         Locale.ROOT,
                         "For %s: a total of %.2f %% (± %.2f), so add %.2f %%. Add 70 %% of it first, then in portions.",
-                        Words.figure(viscosity),
+                        wish.shown(viscosity),
                         dose.dose(),
                         dose.halfWidth(),
-                        Math.max(0, dose.dose() - brought)))
-                .orElse("That viscosity is not reached on the safe side: advice ends at 80 % of the peak, where it is "
-                        + Words.figure(curve.at(curve.advisedUpTo()))
-                        + ". More surfactant, or another thickener.")));
-        said.add("It holds for this formula, at the temperature and age of these readings.");
+                        Math.max(0, dose.dose() - wish.brought())))
+                .orElseGet(() -> wish.shown(viscosity)
+                        + " is not reached on the safe side: advice ends at 80 % of the peak's dose, where it is "
+                        + wish.shown(curve.at(curve.advisedUpTo())) + ". More surfactant, or another thickener.");
     }
 
     private static ResultsPage.Row row(String name, double value, double half) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import stillroom.desk.shell.Desk;
 import stillroom.formulary.trial.TrialSet;
 
@@ -36,6 +37,20 @@ public final class Studies {
                         .forEach(curve -> studies.add(new Study(
                                 "/trials/curves/" + curve.key(), curve.name(), CurvePage.kind(curve.against()))));
         return studies;
+    }
+
+    /** The run that a version of a product is, and where it stands among the others. */
+    public static Optional<Study> run(Desk desk, long product, int version) {
+        return new TrialBook(desk)
+                .all().stream()
+                        .filter(set -> set.product() == product)
+                        .flatMap(set -> set.runs().stream()
+                                .filter(run -> run.version() == version)
+                                .map(run -> new Study(
+                                        "/trials/" + set.key() + "#run-" + run.order(),
+                                        set.name() + ", run " + run.order(),
+                                        "")))
+                        .findFirst();
     }
 
     /** Names of all runs, by product, full stop, version. */

@@ -1,5 +1,7 @@
 package stillroom.desk.trials;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -18,6 +20,8 @@ import stillroom.formulary.trial.TrialSet;
  */
 public record TrialPage(
         Frame frame, TrialSet set, List<Row> rows, Typed typed, String planSize, String mark, List<String> stale) {
+    private static final MathContext TWELVE_DIGITS = new MathContext(12);
+
     public TrialPage {
         stale = List.copyOf(stale);
         rows = List.copyOf(rows);
@@ -83,7 +87,7 @@ public record TrialPage(
                 run.version(),
                 run.block(),
                 one.fractions().stream()
-                        .map(x -> Format.figure(x * set.share(), 2))
+                        .map(x -> Format.figure(Math.rint(x * set.share() * 1e6) / 1e6, 2))
                         .toList(),
                 one.asWeighed(),
                 one.batch().map(row -> row.batch().id()).orElse(0L),
@@ -106,10 +110,9 @@ public record TrialPage(
         return !scores.isEmpty() ? Scores.typed(scores) : value == null ? "" : plain(value);
     }
 
+    /** As it was typed: twelve digits, so that what reckoning leaves behind them does not show. */
     public static String plain(double value) {
-        return new java.math.BigDecimal(Double.toString(value))
-                .stripTrailingZeros()
-                .toPlainString();
+        return new BigDecimal(value, TWELVE_DIGITS).stripTrailingZeros().toPlainString();
     }
 
     /** The version that the trials vary, beside the first runs. */
@@ -128,6 +131,15 @@ public record TrialPage(
         return rows.stream()
                 .filter(row ->
                         row.responses().stream().anyMatch(field -> field.value().isEmpty()))
+                .findFirst();
+    }
+
+    /** The first run, in their order, that was not begun: beakers may be weighed out one after another, and read later. */
+    public Optional<Row> unweighed() {
+        return rows.stream()
+                .filter(row -> row.batchCode().isEmpty()
+                        && row.responses().stream()
+                                .anyMatch(field -> field.value().isEmpty()))
                 .findFirst();
     }
 

@@ -31,6 +31,7 @@ public final class TrialRoutes {
         routes.post("/trials/{key}", request -> Entering.enter(desk, request));
         routes.post("/trials/{key}/more", request -> new Further(desk).add(request));
         routes.post("/trials/{key}/run", request -> new Further(desk).addOne(request));
+        routes.post("/trials/{key}/take", request -> new Further(desk).takeBest(request));
         routes.get("/trials/{key}/runs.csv", request -> TrialCsv.handBack(desk, request, set(desk, request)));
         routes.get("/trials/{key}/results", request -> results(desk, request));
     }

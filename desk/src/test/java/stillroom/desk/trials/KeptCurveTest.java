@@ -89,6 +89,22 @@ class KeptCurveTest {
     }
 
     @Test
+    void anotherViscosityIsAskedOfAKeptCurve() {
+        desk.post("/trials/curves", kept(RISING + "\n" + FALLING, Map.of("wanted", "3000")));
+        assertThat(desk.get("/trials/curves/v0001").body()).contains("For 3000 mPa s: a total of", "value=\"3000\"");
+        assertThat(desk.get("/trials/curves/v0001?wanted=4000").body()).contains("For 4000 mPa s: a total of");
+        assertThat(desk.get("/trials/curves/v0001?wanted=40000").body())
+                .contains("40000 mPa s is not reached on the safe side");
+        assertThat(desk.get("/trials/curves/v0001?wanted=1").body())
+                .describedAs("thinner than without any salt is not said to be out of reach above")
+                .contains("For 1.000 mPa s none is to be added: without any");
+        OpenDesk.Answer two = desk.get("/trials/curves/v0001?wanted=4,000");
+        assertThat(two.status()).isEqualTo(422);
+        assertThat(two.body()).contains("4,000 may mean 4000 or 4.0");
+        assertThat(stored().wanted()).contains(3000.0);
+    }
+
+    @Test
     void readingsTakenInAnotherWayAreLeftOutAndTheDifferenceIsSaid() {
         desk.post("/trials/curves", kept(RISING + "\n" + FALLING, Map.of()));
         String peak = row(desk.get("/trials/curves/v0001").body());

@@ -12,6 +12,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillroom.desk.OpenDesk;
+import stillroom.formulary.formula.Amount;
+import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.trial.TrialSet;
 
 /** What cannot be designed or fitted is said in a sentence, with what was typed kept. */
@@ -179,6 +181,59 @@ class TrialFaultsTest {
                 .contains("Not measured, and left out of the fit: run "
                         + set.runs().get(4).order() + ".")
                 .contains("not measured");
+    }
+
+    @Test
+    void aCommaThatMayPartThousandsIsAskedAboutAndNotTakenForADecimal() {
+        TrialSet set = lines.made(Map.of());
+        String field = "m" + set.runs().get(0).version() + "-0";
+        OpenDesk.Answer answer = desk.post("/trials/" + set.key(), Map.of(field, "5,100"));
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(answer.body()).contains("5,100 may mean 5100 or 5.1: type the one that is meant", "value=\"5,100\"");
+        assertThat(lines.stored(set.key()).runs().get(0).measured()).isEmpty();
+        assertThat(desk.post("/trials/" + set.key(), Map.of(field, "5,1")).status())
+                .isEqualTo(303);
+        assertThat(lines.stored(set.key()).runs().get(0).measured()).containsEntry("Thickness", 5.1);
+    }
+
+    @Test
+    void theBestMixtureBecomesADraftOfTheFormula() {
+        TrialSet set = lines.made(Map.of("response1aim", "LARGER", "response1low", "1000", "response1high", "9000"));
+        assertThat(results(set, plane(set))).contains("Take it as a new draft version");
+        String mark = TrialBook.mark(lines.stored(set.key()));
+        OpenDesk.Answer taken = desk.post("/trials/" + set.key() + "/take", Map.of("mark", mark));
+        assertThat(taken.status()).isEqualTo(303);
+        assertThat(taken.location()).contains("/products/" + lines.product() + "/versions/2?did=best");
+        FormulaVersion draft =
+                desk.ledger().products().version(lines.product(), 2).orElseThrow();
+        assertThat(draft.formula().line("o").orElseThrow().amount())
+                .describedAs("the third line thickens most, and goes as high as it may")
+                .isEqualTo(Amount.fixed("50"));
+        assertThat(draft.formula().line("w").orElseThrow().amount()).isEqualTo(new Amount.ToHundred());
+        assertThat(desk.post("/trials/" + set.key() + "/take", Map.of("mark", "old"))
+                        .status())
+                .isEqualTo(409);
+        assertThat(desk.ledger().products().versions(lines.product())).hasSize(2);
+    }
+
+    @Test
+    void aRunHasTheNumberOfItsVersionAndItsBatchLeadsBack() {
+        TrialSet set = lines.made(Map.of());
+        assertThat(set.runs()).allMatch(run -> run.version() == run.order());
+        TrialSet.Run run = set.runs().get(2);
+        String back = "href=\"/trials/" + set.key() + "#run-" + run.order() + "\">three, run " + run.order();
+        assertThat(desk.get("/products/" + set.product() + "/versions/" + run.version() + "/plan")
+                        .body())
+                .contains(back, "Weigh out three, run " + run.order());
+        lines.weigh(set, run, 50, 30, 20);
+        long batch = desk.ledger()
+                .batches()
+                .byCode("T-" + run.version())
+                .orElseThrow()
+                .id();
+        for (String page : List.of("", "/bench", "/as-made")) {
+            assertThat(desk.get("/batches/" + batch + page).body()).contains(back);
+        }
     }
 
     @Test

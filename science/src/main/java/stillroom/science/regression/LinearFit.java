@@ -28,6 +28,9 @@ public record LinearFit(
         double totalSquares,
         List<Double> covariance,
         PureError pure) {
+    /** Least scatter that is taken for one [part of the largest fitted value]. */
+    private static final double ROUNDING = 1e-9;
+
     public LinearFit {
         coefficients = List.copyOf(coefficients);
         fitted = List.copyOf(fitted);
@@ -63,6 +66,18 @@ public record LinearFit(
 
     public int errorDegrees() {
         return fitted.size() - coefficients.size();
+    }
+
+    /**
+     * Whether the residuals are no more than the rounding of the reckoning: nothing that is read scatters by less than 1e-9 of
+     * itself, so what is left then tells nothing of outliers or of the model's form.
+     */
+    public boolean exact() {
+        return errorDegrees() > 0 && residualDeviation() <= rounding();
+    }
+
+    private double rounding() {
+        return ROUNDING * fitted.stream().mapToDouble(Math::abs).max().orElse(0);
     }
 
     /** Residual standard deviation; 0 without degrees of freedom [unit of the response]. */
@@ -148,7 +163,7 @@ public record LinearFit(
             double free = 1 - leverages.get(i);
             double others = errorSquares - e * e / Math.max(free, 1e-12);
             studentised.add(
-                    rest <= 0 || free < 1e-10 || others <= 1e-24 * errorSquares || others <= 0
+                    exact() || rest <= 0 || free < 1e-10 || others <= 1e-24 * errorSquares || others <= 0
                             ? 0
                             : e / Math.sqrt(free * others / rest));
         }

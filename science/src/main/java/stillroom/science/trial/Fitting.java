@@ -176,6 +176,12 @@ public final class Fitting {
 
     private static List<String> doubts(LinearFit fit, List<Integer> measured) {
         List<String> said = new ArrayList<>();
+        if (fit.exact()) {
+            said.add(
+                    "The fit is exact: it meets every run to within rounding, as measured beakers hardly do. Nothing here"
+                            + " tells how far they scatter.");
+            return said;
+        }
         List<Double> studentised = fit.studentisedResiduals();
         for (int i = 0; i < studentised.size(); i++) {
             if (Math.abs(studentised.get(i)) > fit.outlierLimit()) {

@@ -65,6 +65,30 @@ class FittingTest {
     }
 
     @Test
+    void responsesWithoutScatterHaveNoOutlierAndTheFitIsCalledExact() {
+        MixtureFit whole = Published.fit(Published.yarn(), Blending.QUADRATIC, Fitting.Selection.NONE);
+        List<TrialRun> plain = Published.yarn().stream()
+                .map(run -> new TrialRun(
+                        run.fractions(),
+                        List.of(),
+                        Optional.of(whole.at(run.fractions().stream()
+                                .mapToDouble(Double::doubleValue)
+                                .toArray())),
+                        1))
+                .toList();
+        MixtureFit fit = Published.fit(plain, Blending.QUADRATIC, Fitting.Selection.NONE);
+        assertThat(fit.fit().exact()).isTrue();
+        assertThat(fit.fit().studentisedResiduals()).allMatch(one -> one == 0);
+        assertThat(fit.said()).hasSize(1).first().asString().startsWith("The fit is exact");
+        List<TrialRun> off = new ArrayList<>(plain);
+        off.set(3, new TrialRun(plain.get(3).fractions(), List.of(), Optional.of(24.8), 1));
+        assertThat(Published.fit(off, Blending.QUADRATIC, Fitting.Selection.NONE)
+                        .said())
+                .describedAs("one that is really off still stands out")
+                .anyMatch(sentence -> sentence.startsWith("Run 4 does not fit"));
+    }
+
+    @Test
     void selectionDropsWhatIsNotNeededAndKeepsTheHierarchy() {
         MixtureFit backward = Published.fit(Published.etch(), Blending.SPECIAL_CUBIC, Fitting.Selection.BACKWARD);
         assertThat(backward.terms()).hasSize(7);

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Typed;
+import stillroom.desk.trials.Studies.Study;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Product;
 import stillroom.formulary.plan.Balance;
@@ -22,6 +23,7 @@ import stillroom.formulary.quantity.Grams;
  * @param choices how single lines may be weighed
  * @param query the size form as part of an address
  * @param code proposed or typed batch code
+ * @param run of trials that the version is
  * @param who proposed or typed name of who plans
  * @param clash what stands in the way of beginning, empty for nothing
  */
@@ -29,6 +31,7 @@ public record PlanPage(
         Frame frame,
         Product product,
         FormulaVersion version,
+        Optional<Study> run,
         Typed typed,
         boolean byContainers,
         List<Balance> owned,
@@ -88,6 +91,7 @@ public record PlanPage(
                 frame,
                 product,
                 version,
+                run,
                 typed,
                 byContainers,
                 owned,

@@ -16,6 +16,7 @@ import stillroom.desk.shell.Frame.Section;
 import stillroom.desk.shell.Input;
 import stillroom.desk.shell.ToolShed;
 import stillroom.desk.shell.Typed;
+import stillroom.desk.trials.Studies;
 import stillroom.formulary.Problem;
 import stillroom.formulary.batch.Batch;
 import stillroom.formulary.formula.Formula;
@@ -116,6 +117,7 @@ final class PlanWork {
                 frame,
                 desk.product(),
                 desk.version(),
+                Studies.run(desk.desk(), desk.product().id(), desk.version().number()),
                 typed(input),
                 PlanForm.byContainers(input),
                 desk.owned(),

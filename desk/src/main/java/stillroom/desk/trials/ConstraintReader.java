@@ -1,4 +1,4 @@
-package stillroom.desk.cli;
+package stillroom.desk.trials;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
@@ -23,7 +23,7 @@ public final class ConstraintReader {
         this.components = components;
     }
 
-    LinearConstraint read(JsonNode one) {
+    public LinearConstraint read(JsonNode one) {
         if (one.isTextual()) {
             return sentence(one.asText());
         }

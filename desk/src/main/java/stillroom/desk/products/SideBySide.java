@@ -19,6 +19,7 @@ final class SideBySide {
     private final Side right;
 
     private static final int COMPOSITION_DECIMALS = 4;
+    private static final double LEAST_SHOWN = 1e-4;
 
     SideBySide(Comparison comparison, Side left, Side right) {
         this.comparison = comparison;
@@ -125,7 +126,15 @@ final class SideBySide {
     }
 
     private static String percent(@org.jspecify.annotations.Nullable Double percent) {
-        return percent == null ? "none" : Format.figure(percent, COMPOSITION_DECIMALS) + " %";
+        if (percent == null) {
+            return "none";
+        }
+        boolean trace = percent > 0 && percent < LEAST_SHOWN / 2;
+        return (trace ? "under " + Format.figure(LEAST_SHOWN, COMPOSITION_DECIMALS) : shown(percent)) + " %";
+    }
+
+    private static String shown(double percent) {
+        return Format.figure(percent, COMPOSITION_DECIMALS);
     }
 
     private static String shown(Amounts.@org.jspecify.annotations.Nullable Row row) {

@@ -160,13 +160,13 @@ final class NewTrial {
             }
             TrialSet.Aim aim = input.choice(field + "aim", "What is wanted", TrialSet.Aim.class)
                     .orElse(TrialSet.Aim.NONE);
-            double low = input.number(field + "low", "From", SMALL, LARGE).orElse(0.0);
-            double high = input.number(field + "high", "Up to", SMALL, LARGE).orElse(0.0);
+            double low = input.reading(field + "low", "From", SMALL, LARGE).orElse(0.0);
+            double high = input.reading(field + "high", "Up to", SMALL, LARGE).orElse(0.0);
             double target =
-                    input.number(field + "target", "The target", SMALL, LARGE).orElse((low + high) / 2);
+                    input.reading(field + "target", "The target", SMALL, LARGE).orElse((low + high) / 2);
             boolean sound = low < high && low <= target && target <= high;
             if (aim != TrialSet.Aim.NONE && !sound) {
-                input.refuse(field, name + " needs a range from lower to higher, and a target within it.");
+                input.refuse(field + "low", name + " needs a range from lower to higher, and a target within it.");
             }
             if (responses.stream().anyMatch(other -> other.name().equals(name))) {
                 input.refuse(field, name + " stands here twice.");

@@ -197,6 +197,16 @@ class TrialFaultsTest {
     }
 
     @Test
+    void aWantedRangeIsAskedAboutInItsOwnFields() {
+        Map<String, String> range = Map.of("response1aim", "TARGET", "response1low", "3,000", "response1high", "8000");
+        OpenDesk.Answer answer = lines.ask(range);
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(answer.body()).contains("3,000 may mean 3000 or 3.0");
+        assertThat(lines.ask(Map.of("response1aim", "TARGET")).body())
+                .containsPattern("id=\"response1low\"[^>]*aria-invalid=\"true\"");
+    }
+
+    @Test
     void theBestMixtureBecomesADraftOfTheFormula() {
         TrialSet set = lines.made(Map.of("response1aim", "LARGER", "response1low", "1000", "response1high", "9000"));
         assertThat(results(set, plane(set))).contains("Take it as a new draft version");

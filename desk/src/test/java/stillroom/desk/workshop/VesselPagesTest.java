@@ -78,6 +78,17 @@ final class VesselPagesTest {
     }
 
     @Test
+    void aVesselThatIsNotOnTheListNeedsCleaningOrAReason() {
+        Batch batch = fresh("V-1");
+        assertThat(bench.act(batch, "log", "ready", "newVessel", "Jar").body())
+                .contains("How it was cleaned is missing.");
+        assertThat(bench.act(batch, "log", "ready", "newVessel", "Jar", "asItIs", "a trial, thrown away")
+                        .status())
+                .isEqualTo(303);
+        assertThat(bench.state(batch).vessel("Jar").orElseThrow().asItIs()).contains("a trial, thrown away");
+    }
+
+    @Test
     void howLongThingsMayStandIsTheMakersToSet() {
         assertThat(bench.desk()
                         .post(

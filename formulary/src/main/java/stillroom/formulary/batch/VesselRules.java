@@ -39,7 +39,7 @@ record VesselRules(BatchState state) {
         if (event.capacity().filter(capacity -> capacity.signum() <= 0).isPresent()) {
             problems.add(new Problem("capacity", "A vessel holds more than 0 g."));
         }
-        if (event.clean().isBlank()) {
+        if (event.clean().isBlank() && !reasoned(event)) {
             problems.add(new Problem("clean", "Say how it was cleaned, or why it is used as it is."));
         }
         return problems;
@@ -47,14 +47,18 @@ record VesselRules(BatchState state) {
 
     /** A vessel on the workshop's list is sanitised, or it is said why it is used as it is. */
     static List<Problem> sanitised(BatchEvent.VesselReady event, BenchFacts facts) {
-        boolean reason = event.asItIs().filter(why -> !why.isBlank()).isPresent();
         return facts
                 .standing(event.vessel())
-                .filter(standing -> !standing.sanitised() && !reason)
+                .filter(standing -> !standing.sanitised() && !reasoned(event))
                 .map(standing ->
                         new Problem("asItIs", notSanitised(standing) + " Sanitise it, or say why it is used as it is."))
                 .stream()
                 .toList();
+    }
+
+    /** Whether it is said why the vessel is used as it is. */
+    private static boolean reasoned(BatchEvent.VesselReady event) {
+        return event.asItIs().filter(why -> !why.isBlank()).isPresent();
     }
 
     static String notSanitised(Standing standing) {

@@ -67,13 +67,13 @@ record Readying(BatchWork work, Input input) {
                         "batch " + work.batch().code()));
     }
 
-    /** What the workshop knows stands before what is typed; where it knows nothing, something is typed. */
+    /** What the workshop knows stands before what is typed; where it knows nothing, something is typed, or why it is used as it is. */
     private String clean(ToolShed shed, Optional<Standing> standing) {
-        if (standing.isEmpty()) {
+        if (standing.isEmpty() && input.text("asItIs").isEmpty()) {
             return input.required("clean", "How it was cleaned");
         }
         String typed = input.text("clean");
-        return (shed.says(standing.get()) + " " + typed).strip();
+        return (standing.map(shed::says).orElse("") + " " + typed).strip();
     }
 
     private Tool listed(ToolShed shed, String name) {

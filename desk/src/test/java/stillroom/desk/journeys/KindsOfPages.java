@@ -17,6 +17,9 @@ final class KindsOfPages {
     /** What makes another page of the same address; other words in the address only fill it. */
     private static final Pattern TELLING = Pattern.compile("(?:^|&)((?:do|kind|purpose|by)=[^&]*)");
 
+    /** What is taken away rather than looked at. */
+    private static final Pattern FILE = Pattern.compile("\\.(pdf|html|jpg|zip|csv|json|txt)(\\?|$)");
+
     private static final int MOST = 400;
 
     private final OpenDesk desk;
@@ -42,11 +45,8 @@ final class KindsOfPages {
     }
 
     private void keep(String address, Deque<String> open) {
-        boolean isPage = !address.contains(".pdf")
-                && !address.contains(".html")
-                && !address.contains(".jpg")
-                && !address.contains(".zip")
-                && !address.startsWith("/assets");
+        boolean isPage =
+                !address.startsWith("/assets") && !FILE.matcher(address).find();
         if (isPage && found.size() < MOST && found.putIfAbsent(kind(address), address) == null) {
             open.add(address);
         }
@@ -65,6 +65,7 @@ final class KindsOfPages {
         String path = parts[0].replaceAll("^/(lots|materials)/(?!new(?:/|$))[^/]+", "/$1/{one}")
                 .replaceAll("/products/\\d+", "/products/{number}")
                 .replaceAll("/versions/\\d+", "/versions/{number}")
+                .replaceAll("^/trials/(?!new(?:/|$))[^/]+", "/trials/{one}")
                 .replaceAll("/safety/[^/]+", "/safety/{one}")
                 .replaceAll("/balances/\\d+", "/balances/{number}");
         Matcher telling = TELLING.matcher(parts.length > 1 ? parts[1] : "");

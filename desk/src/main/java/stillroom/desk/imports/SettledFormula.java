@@ -1,10 +1,12 @@
 package stillroom.desk.imports;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stillroom.desk.shell.Format;
 import stillroom.formulary.formula.Amount;
 import stillroom.formulary.formula.ProductType;
 import stillroom.formulary.imports.Flag;
@@ -19,6 +21,11 @@ import stillroom.ledger.imports.SpreadsheetFile;
  */
 public record SettledFormula(
         int number, ReadFormula read, String title, ProductType type, boolean take, List<SettledLine> lines) {
+    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+    /** What rounded percentages may be off together [%]. */
+    private static final BigDecimal ROUNDED = new BigDecimal("0.1");
+
+    /** Words in names of products; the longest that fits counts, so that a lip balm is one for the lips. */
     private static final Map<String, ProductType> TYPES = Map.ofEntries(
             Map.entry("shampoo", ProductType.SHAMPOO),
             Map.entry("conditioner", ProductType.HAIR_CONDITIONER),
@@ -30,7 +37,20 @@ public record SettledFormula(
             Map.entry("handcreme", ProductType.HAND_CREAM),
             Map.entry("toner", ProductType.TONER),
             Map.entry("balm", ProductType.BALM),
+            Map.entry("salve", ProductType.BALM),
+            Map.entry("salbe", ProductType.BALM),
+            Map.entry("balsam", ProductType.BALM),
+            Map.entry("baume", ProductType.BALM),
             Map.entry("lip", ProductType.LIP_PRODUCT),
+            Map.entry("lip balm", ProductType.LIP_PRODUCT),
+            Map.entry("lippenbalsam", ProductType.LIP_PRODUCT),
+            Map.entry("lippenpflege", ProductType.LIP_PRODUCT),
+            Map.entry("spülung", ProductType.HAIR_CONDITIONER),
+            Map.entry("gesichtswasser", ProductType.TONER),
+            Map.entry("body butter", ProductType.BODY_LOTION),
+            Map.entry("body oil", ProductType.BODY_OIL),
+            Map.entry("körperöl", ProductType.BODY_OIL),
+            Map.entry("massageöl", ProductType.BODY_OIL),
             Map.entry("deodorant", ProductType.DEODORANT),
             Map.entry("serum", ProductType.FACE_CREAM),
             Map.entry("face cream", ProductType.FACE_CREAM),
@@ -98,6 +118,42 @@ public record SettledFormula(
         Stream<String> lines = stored().stream()
                 .flatMap(line -> line.doubts().stream().map(doubt -> line.read().name() + ": " + doubt));
         return Stream.concat(whole, lines).toList();
+    }
+
+    /** What the stated amounts come to, as they stand now [%]. */
+    private BigDecimal sum() {
+        return stored().stream()
+                .flatMap(line -> line.amount().stream())
+                .map(amount -> amount.match(
+                        fixed -> fixed.percent().value(),
+                        () -> BigDecimal.ZERO,
+                        reading -> reading.expected().value()))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private boolean hasRest() {
+        return stored().stream()
+                .anyMatch(line ->
+                        line.amount().filter(Amount.ToHundred.class::isInstance).isPresent());
+    }
+
+    /** Whether the amounts make 100, or leave something for the line that takes the rest. */
+    public boolean addsUp() {
+        BigDecimal off = sum().subtract(HUNDRED);
+        return hasRest() ? off.signum() < 0 : off.abs().compareTo(ROUNDED) <= 0;
+    }
+
+    /** The sum under the lines, in a sentence. */
+    public String together() {
+        boolean open = stored().stream().anyMatch(line -> line.amount().isEmpty());
+        String sum =
+                "Together " + Format.decimal(sum(), 2) + " %" + (open ? " without the lines that lack an amount" : "");
+        if (addsUp()) {
+            return hasRest() ? sum + "; what is left to 100 is taken by the q.s. line." : sum + ".";
+        }
+        return hasRest()
+                ? sum + ": nothing is left for the line that takes the rest."
+                : sum + ": not 100. Change an amount, or let one line be q.s. to 100.";
     }
 
     public boolean isSound() {

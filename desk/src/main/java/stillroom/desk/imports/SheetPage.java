@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Frame;
@@ -21,6 +22,7 @@ import stillroom.formulary.imports.Unit;
 /**
  * A sheet as it was understood, with every guess to be changed.
  *
+ * @param found the mark that the sheet's own figures were read with, behind a colon; empty where none decides
  * @param said what holds for the whole sheet
  * @param problems why it could not be stored
  */
@@ -32,6 +34,7 @@ public record SheetPage(
         String sheet,
         boolean stored,
         String mark,
+        String found,
         String unit,
         boolean turned,
         List<ColumnField> columns,
@@ -72,6 +75,7 @@ public record SheetPage(
                 grid.name(),
                 upload.isStored(sheet.number() + "/1") || upload.isStored(sheet.number() + "/m"),
                 decisions.of("mark").orElse(""),
+                sheet.read().mark().map(mark -> ": " + mark.words()).orElse(""),
                 decisions.of("unit").orElse(""),
                 grid.turned(),
                 columns(grid, sheet.read().columns()),
@@ -113,18 +117,20 @@ public record SheetPage(
     }
 
     public List<Choice> marks() {
-        return choices("as it was told", Mark.values(), Mark::name, Mark::words);
+        return choices("as found" + found, Mark.values(), Mark::name, Mark::words);
     }
 
     public List<Choice> units() {
         List<Unit> units =
                 List.of(Unit.PERCENT, Unit.GRAM, Unit.KILOGRAM, Unit.MILLIGRAM, Unit.OUNCE, Unit.PART, Unit.FRACTION);
-        return choices("as it was told", units.toArray(new Unit[0]), Unit::name, Unit::words);
+        String read = formulas.stream().map(SheetPage::unit).distinct().collect(Collectors.joining(", "));
+        return choices(
+                "as found" + (read.isEmpty() ? "" : ": " + read), units.toArray(new Unit[0]), Unit::name, Unit::words);
     }
 
     public List<Choice> turns() {
         return List.of(
-                new Choice("", "as it was told"),
+                new Choice("", turned ? "as found" : "as found: one below the other"),
                 new Choice("no", "one below the other"),
                 new Choice("yes", "side by side"));
     }

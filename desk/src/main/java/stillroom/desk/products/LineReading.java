@@ -124,8 +124,12 @@ final class LineReading {
         Percent twice = new Percent(expected.value().add(expected.value()).min(BigDecimal.valueOf(100)));
         Percent low =
                 percent(Draft.line(id, "low"), earlier.map(PercentRange::low).orElse(Percent.ZERO), Percent.ZERO);
-        Percent high =
+        Percent typed =
                 percent(Draft.line(id, "high"), earlier.map(PercentRange::high).orElse(twice), twice);
+        // A sheet that says q.s. and no more leaves nothing to nothing: that was never stated as a range.
+        boolean neverSaid = typed.value().signum() == 0
+                && earlier.map(range -> range.high().value().signum() == 0).orElse(false);
+        Percent high = neverSaid ? twice : typed;
         if (expected.compareTo(low) < 0 || expected.compareTo(high) > 0) {
             input.refuse(
                     Draft.line(id, "amount"),

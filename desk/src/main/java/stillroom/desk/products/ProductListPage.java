@@ -23,7 +23,7 @@ public record ProductListPage(Frame frame, List<Row> rows, String before, String
      * One product.
      *
      * @param batches how many were made or begun
-     * @param warnings of the newest version
+     * @param warnings of the newest version, in words; empty where there is no version
      */
-    public record Row(Product product, Optional<FormulaVersion> newest, int batches, int warnings) {}
+    public record Row(Product product, Optional<FormulaVersion> newest, int batches, String warnings) {}
 }

@@ -16,6 +16,7 @@ import stillroom.desk.shell.Input;
 import stillroom.desk.shell.Judgement;
 import stillroom.desk.shell.Typed;
 import stillroom.desk.trials.Studies;
+import stillroom.formulary.evaluation.Evaluation;
 import stillroom.formulary.formula.Brief;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.FormulaVersion;
@@ -57,7 +58,7 @@ public final class ProductRoutes {
                     product,
                     newest,
                     batches(desk, product),
-                    newest.map(version -> warnings(desk, product, version)).orElse(0)));
+                    newest.map(version -> warnings(desk, product, version)).orElse("")));
         }
         desk.pages()
                 .show(
@@ -75,10 +76,16 @@ public final class ProductRoutes {
         return desk.ledger().batches().page(ofProduct, 0, 1).total();
     }
 
-    private static int warnings(Desk desk, Product product, FormulaVersion version) {
-        return Judgement.of(desk, Subjects.of(version.formula(), product.brief()), Editing.book(desk, version))
-                .warnings()
-                .size();
+    /** A formula with materials of unknown composition is not said to be without a warning. */
+    private static String warnings(Desk desk, Product product, FormulaVersion version) {
+        Evaluation evaluation =
+                Judgement.of(desk, Subjects.of(version.formula(), product.brief()), Editing.book(desk, version));
+        int unknown = evaluation.composition().unknown().size();
+        String warnings =
+                evaluation.warnings().isEmpty() ? "none" : evaluation.warnings().size() + "";
+        return unknown == 0
+                ? warnings
+                : warnings + "; " + unknown + (unknown == 1 ? " material" : " materials") + " unknown";
     }
 
     private static void show(Desk desk, Context request, Typed typed) {

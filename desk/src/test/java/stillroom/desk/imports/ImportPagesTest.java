@@ -302,4 +302,16 @@ class ImportPagesTest {
         assertThat(settled(batch)).contains("200 stored, 0 not stored");
         assertThat(desk.ledger().products().products()).hasSize(200);
     }
+
+    @Test
+    void theSumStandsUnderTheLinesAndWhatWasFoundIsNamed() {
+        String page = desk.get(look("salbe.csv", SHEET)).body();
+        assertThat(page)
+                .contains("Together 12.80 %; what is left to 100 is taken by the q.s. line.")
+                .contains("as found: comma", "as found: %", "as found: one below the other");
+        String ointment = "Lippenbalsam;\nRohstoff;%\nBienenwachs;20\nRizinusöl;90\n";
+        assertThat(desk.get(look("lip.csv", ointment)).body())
+                .contains("Together 110.00 %: not 100.")
+                .containsPattern("value=\"LIP_PRODUCT\" selected");
+    }
 }

@@ -18,6 +18,9 @@ import stillroom.formulary.formula.Amount;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.Line;
 import stillroom.formulary.formula.Phase;
+import stillroom.formulary.formula.ReadingKind;
+import stillroom.formulary.quantity.Percent;
+import stillroom.formulary.quantity.PercentRange;
 
 final class FormulaEditorTest {
     @TempDir
@@ -157,6 +160,20 @@ final class FormulaEditorTest {
         Answer answer = bench.post("", form);
         assertThat(answer.status()).isEqualTo(422);
         assertThat(answer.body()).contains("lies outside the range 0.5 to 0.9 %");
+    }
+
+    /** So does a sheet leave it that says q.s. and no amount. */
+    @Test
+    void anAmountThatIsFirstStatedMakesTheRangeThatNobodyStated() {
+        Map<String, List<String>> form = bench.formWith("line-d-kind", "PH");
+        for (String field : List.of("line-d-amount", "line-d-low", "line-d-high")) {
+            form.put(field, List.of("0"));
+        }
+        assertThat(bench.post("", form).status()).isEqualTo(303);
+        Answer answer = bench.post("", bench.formWith("line-d-amount", "0,1"));
+        assertThat(answer.status()).isEqualTo(303);
+        assertThat(bench.stored().formula().line("d").orElseThrow().amount())
+                .isEqualTo(new Amount.ToReading(ReadingKind.PH, Percent.of("0.1"), PercentRange.of("0", "0.2")));
     }
 
     @Test

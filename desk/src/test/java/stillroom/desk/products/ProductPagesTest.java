@@ -71,6 +71,13 @@ final class ProductPagesTest {
     }
 
     @Test
+    void aFormulaOfUnknownMaterialsIsNotCalledFreeOfWarnings() {
+        Bench bench = Bench.on(desk);
+        bench.post("", bench.formWithLine("n1", "Something of a friend", "1"));
+        assertThat(desk.get("/products").body()).containsPattern("<td>(none|\\d+); 1 material unknown</td>");
+    }
+
+    @Test
     void aProductBeginsWithItsBriefAndADraft() {
         Answer answer = desk.post("/products/new", brief());
         assertThat(answer.status()).isEqualTo(303);

@@ -175,6 +175,25 @@ class EvaluatorTest {
                 .containsExactly("emulsion.no-emulsifier");
     }
 
+    /** A card without a composition may be the very thing that is missed: it is named, and the finding is no warning. */
+    @Test
+    void whatIsMissedMayBeWhatIsNotKnown() {
+        book.card("blend, of a friend", Family.OTHER);
+        Evaluation judged = book.judge(
+                ProductType.BODY_LOTION,
+                "water",
+                "q.s.",
+                "helianthus-annuus-seed-oil",
+                "10",
+                "blend, of a friend",
+                "4");
+        assertThat(Bench.warnings(judged)).isEmpty();
+        assertThat(Bench.finding(judged, "emulsion.no-emulsifier").orElseThrow().says())
+                .endsWith("without an emulsifier, as far as is known (no composition for blend, of a friend).");
+        assertThat(Bench.finding(judged, "preservation.missing").orElseThrow().says())
+                .contains("as far as is known (no composition for blend, of a friend).");
+    }
+
     @Test
     void orderOfAdditionNamesBothLines() {
         Evaluation judged =

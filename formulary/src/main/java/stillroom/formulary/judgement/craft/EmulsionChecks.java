@@ -47,7 +47,7 @@ final class EmulsionChecks {
         report.accept(Note.of(pot.isFullyKnown() && !layers, "emulsion.no-emulsifier", oils)
                 .says(
                         "An oil phase of " + Words.percent(Pot.sum(oils)) + " and " + Words.percent(pot.waterFraction())
-                                + " water stand without an emulsifier.",
+                                + " water stand without an emulsifier" + Note.asFarAsKnown(pot) + ".",
                         "Add an emulsifier, or leave out the oil or the water."));
     }
 

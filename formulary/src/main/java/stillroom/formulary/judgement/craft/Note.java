@@ -38,6 +38,13 @@ record Note(Finding.Kind kind, String rule, List<String> lines, List<Figure> com
         return new Finding(kind, rule, CraftChecks.PRACTICE, lines, compared, sentence, mend);
     }
 
+    /** What to say behind "there is none" where some cards say nothing: one of them may be it. */
+    static String asFarAsKnown(Pot pot) {
+        return pot.isFullyKnown()
+                ? ""
+                : ", as far as is known (no composition for " + Words.list(pot.unknownNames()) + ")";
+    }
+
     static String names(List<Share> shares) {
         return Words.list(Pot.names(shares));
     }

@@ -79,7 +79,8 @@ final class PreservationChecks {
                         "preservation.missing",
                         named)
                 .says(
-                        lead + "." + hurdle.map(words -> " " + words).orElse("") + boosted,
+                        lead + Note.asFarAsKnown(pot) + "."
+                                + hurdle.map(words -> " " + words).orElse("") + boosted,
                         "Choose a preservative that works at the product's pH, and have a challenge test made."));
     }
 

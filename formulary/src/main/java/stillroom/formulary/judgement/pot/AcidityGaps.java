@@ -14,7 +14,7 @@ record AcidityGaps(
 
     Optional<String> first() {
         if (composition.unknownFraction() > UNKNOWN_ALLOWED) {
-            return Optional.of("no composition for " + Words.list(composition.unknown()));
+            return Optional.of("no composition for " + Words.list(Item.names(items, composition.unknown())));
         }
         if (dissolved.parts().isEmpty() && gathered.isEmpty()) {
             return Optional.of("nothing in it with known constants sets the pH");

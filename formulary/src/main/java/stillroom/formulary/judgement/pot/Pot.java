@@ -37,6 +37,11 @@ public record Pot(
     /** Below this share of a card its water is moisture. */
     private static final double BOUND = 0.2;
 
+    /** Materials without a composition, by the names that stand on their lines. */
+    public List<String> unknownNames() {
+        return Item.names(items, composition.unknown());
+    }
+
     /** Opens the subject and computes its figures. */
     public static Pot open(Subject subject, MaterialBook book, PriceBook prices, RuleBook rules, LocalDate asOf) {
         Opening.Opened opened = Opening.open(subject, book);

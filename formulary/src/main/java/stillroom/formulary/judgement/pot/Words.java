@@ -25,11 +25,12 @@ public final class Words {
         return figure(massFraction * 100) + " %";
     }
 
-    /** "a", "a and b", "a, b and c". */
+    /** "a", "a and b", "a, b and c"; where a name holds a comma itself, "a, x; b and c". */
     public static String list(List<String> names) {
         int last = names.size() - 1;
+        String between = names.stream().anyMatch(name -> name.contains(", ")) ? "; " : ", ";
         return last < 1
                 ? String.join("", names)
-                : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+                : String.join(between, names.subList(0, last)) + " and " + names.get(last);
     }
 }

@@ -6,6 +6,7 @@ import stillroom.formulary.evaluation.Composition;
 import stillroom.formulary.evaluation.Outcome;
 import stillroom.formulary.evaluation.SubstanceShare;
 import stillroom.formulary.formula.ProductType;
+import stillroom.formulary.material.Material;
 import stillroom.formulary.material.MaterialBook;
 import stillroom.formulary.material.Substance;
 import stillroom.formulary.rule.ExposureFigures;
@@ -65,7 +66,9 @@ public record SafetyTable(
                 exposure.<Outcome<Double>>map(Outcome::known).orElseGet(SafetyTable::noExposure),
                 source,
                 lines,
-                composition.unknown(),
+                composition.unknown().stream()
+                        .map(key -> book.material(key).map(Material::name).orElse(key))
+                        .toList(),
                 composition.unknownFraction() * 100);
     }
 

@@ -65,7 +65,7 @@ final class KindsOfPages {
         String path = parts[0].replaceAll("^/(lots|materials)/(?!new(?:/|$))[^/]+", "/$1/{one}")
                 .replaceAll("/products/\\d+", "/products/{number}")
                 .replaceAll("/versions/\\d+", "/versions/{number}")
-                .replaceAll("^/trials/(?!new(?:/|$))[^/]+", "/trials/{one}")
+                .replaceAll("^/trials/t\\d+", "/trials/{one}")
                 .replaceAll("/safety/[^/]+", "/safety/{one}")
                 .replaceAll("/balances/\\d+", "/balances/{number}");
         Matcher telling = TELLING.matcher(parts.length > 1 ? parts[1] : "");

@@ -27,7 +27,7 @@ final class FitTables {
             LinearFit.Coefficient one = fit.fit().coefficients().get(k);
             String name = k < fit.terms().size()
                     ? fit.terms().get(k).name(names, variables)
-                    : "day " + (k - fit.terms().size() + 1);
+                    : "day " + fit.taken().days().get(k - fit.terms().size());
             rows.add(new ResultsPage.Row(
                     name,
                     List.of(
@@ -143,11 +143,24 @@ final class FitTables {
         List<ResultsPage.Row> rows = new ArrayList<>();
         List<Double> studentised = fit.fit().studentisedResiduals();
         int at = 0;
-        for (Weighed one : weighed) {
+        for (int place = 0; place < weighed.size(); place++) {
+            Weighed one = weighed.get(place);
             String name = "run " + one.run().order() + (one.asWeighed() ? "" : " (as planned)");
             Double measured = one.run().measured().get(response.name());
             if (measured == null) {
                 rows.add(row(name, "not measured", "", "", "", "", "left out"));
+                continue;
+            }
+            if (fit.taken().alone().contains(place)) {
+                double foretold = fit.at(one.trial(set, response.name()).point());
+                rows.add(row(
+                        name,
+                        Words.figure(measured),
+                        Words.figure(foretold),
+                        Words.figure(measured - foretold),
+                        "",
+                        "",
+                        "alone on its day: tests the fit"));
                 continue;
             }
             double leverage = fit.fit().leverages().get(at);

@@ -7,8 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Frame;
 import stillroom.desk.shell.Input;
@@ -132,24 +130,33 @@ final class Results {
                         + " is wanted but cannot be fitted yet: the best mixture below does not weigh it in.");
             }
         }
-        said.addAll(loneDays());
+        said.addAll(tests());
         return said;
     }
 
-    /** A day's own effect takes up all that its only run could tell. */
-    private List<String> loneDays() {
-        Map<Integer, Long> measured = new TreeMap<>(weighed.stream()
-                .map(Weighed::run)
-                .filter(run -> run.measured().containsKey(chosen().name()))
-                .collect(Collectors.groupingBy(TrialSet.Run::block, Collectors.counting())));
-        return measured.size() < 2
-                ? List.of()
-                : measured.entrySet().stream()
-                        .filter(day -> day.getValue() == 1)
-                        .map(day -> "Day " + day.getKey()
-                                + " has one measured run: what is different about it is taken for the day's doing, so it tells"
-                                + " nothing of the mixture. Make another run on that day.")
-                        .toList();
+    /** What runs that are alone on their day say of the fit, which rests on the others. */
+    private List<String> tests() {
+        return fit().map(fit -> fit.taken().alone().stream()
+                        .map(place -> test(fit, weighed.get(place)))
+                        .toList())
+                .orElse(List.of());
+    }
+
+    private String test(MixtureFit fit, Weighed one) {
+        TrialRun run = one.trial(set, chosen().name());
+        double foretold = fit.at(run.point());
+        double half = fit.singleHalfWidth(run.point());
+        double measured = run.response().orElseThrow();
+        String said = "Run " + one.run().order() + " is alone on day " + run.block()
+                + " and not in the fit: it tests it. Foretold for one beaker: " + BestMixture.between(foretold, half)
+                + "; measured: " + Words.figure(measured) + ".";
+        boolean agrees = Math.abs(measured - foretold) <= half;
+        return !Double.isFinite(half)
+                ? said
+                : said
+                        + (agrees
+                                ? " It agrees."
+                                : " It does not agree: that day differs from the others, or the model does not hold there.");
     }
 
     private List<Choice> responses() {

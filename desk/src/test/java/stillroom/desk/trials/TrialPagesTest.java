@@ -100,7 +100,12 @@ class TrialPagesTest {
                 .isEqualTo(2);
         assertThat(desk.post("/trials/" + set.key(), Map.of("m13-0", "2800")).status())
                 .isEqualTo(303);
-        assertThat(desk.get("/trials/" + set.key() + "/results").body()).contains("Day 2 has one measured run");
+        assertThat(desk.get("/trials/" + set.key() + "/results").body())
+                .describedAs("a run alone on its day tests the fit and leaves it as it was")
+                .contains("Foretold for one beaker: 2720 to 2954; measured: 2800. It agrees.", "2759 to 2914");
+        desk.post("/trials/" + set.key(), Map.of("m13-0", "1200"));
+        assertThat(desk.get("/trials/" + set.key() + "/results").body())
+                .contains("measured: 1200. It does not agree", "2759 to 2914");
     }
 
     @Test

@@ -30,12 +30,9 @@ public final class Fitting {
     }
 
     public static FitAnswer fit(MixtureRegion region, MixtureModel model, List<TrialRun> runs, Selection selection) {
-        List<Integer> measured = IntStream.range(0, runs.size())
-                .filter(i -> runs.get(i).response().isPresent())
-                .boxed()
-                .toList();
-        List<TrialRun> used = measured.stream().map(runs::get).toList();
-        int blocks = used.stream().mapToInt(TrialRun::block).max().orElse(1);
+        Taken taken = Taken.of(runs);
+        List<TrialRun> used = taken.from(runs);
+        int blocks = Math.max(1, taken.days().size());
         List<String> reasons = reasonsAgainst(model, used, blocks);
         if (!reasons.isEmpty()) {
             return new FitAnswer.NotYet(reasons);
@@ -44,8 +41,8 @@ public final class Fitting {
             Selected selected = selected(model, used, blocks, selection);
             List<String> said = new ArrayList<>(missing(runs));
             said.addAll(selected.said());
-            said.addAll(doubts(selected.fit(), measured));
-            return new FitAnswer.Fitted(new MixtureFit(region, selected.model(), blocks, selected.fit(), said));
+            said.addAll(doubts(selected.fit(), taken.runs()));
+            return new FitAnswer.Fitted(new MixtureFit(region, selected.model(), taken, selected.fit(), said));
         } catch (IllegalArgumentException dependent) {
             return new FitAnswer.NotYet(List.of("The mixtures as weighed do not tell the "
                     + model.terms().size() + " terms of this model apart. A simpler model, or further runs."));

@@ -12,11 +12,11 @@ import stillroom.science.regression.LinearFit;
  *
  * @param region within which it holds
  * @param model with the terms kept
- * @param blocks how many
+ * @param taken on which runs and days it rests
  * @param fit of the terms, then of all blocks but the last
  * @param said what the maker ought to know of it, in sentences
  */
-public record MixtureFit(MixtureRegion region, MixtureModel model, int blocks, LinearFit fit, List<String> said) {
+public record MixtureFit(MixtureRegion region, MixtureModel model, Taken taken, LinearFit fit, List<String> said) {
     public MixtureFit {
         said = List.copyOf(said);
     }
@@ -46,6 +46,7 @@ public record MixtureFit(MixtureRegion region, MixtureModel model, int blocks, L
     }
 
     private double[] row(double[] point) {
-        return java.util.Arrays.copyOf(model.at(point), model.terms().size() + blocks - 1);
+        return java.util.Arrays.copyOf(
+                model.at(point), model.terms().size() + taken.days().size() - 1);
     }
 }

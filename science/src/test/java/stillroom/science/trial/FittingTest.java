@@ -129,6 +129,23 @@ class FittingTest {
     }
 
     @Test
+    void aRunAloneOnItsDayIsLeftOutAndChangesNothing() {
+        MixtureFit without = Published.fit(Published.yarn(), Blending.QUADRATIC, Fitting.Selection.NONE);
+        List<TrialRun> runs = new ArrayList<>(Published.yarn());
+        runs.add(4, new TrialRun(List.of(0.25, 0.25, 0.5), List.of(), Optional.of(99.0), 2));
+        MixtureFit with = Published.fit(runs, Blending.QUADRATIC, Fitting.Selection.NONE);
+        assertThat(with.fit()).isEqualTo(without.fit());
+        assertThat(with.taken().alone()).containsExactly(4);
+        assertThat(with.taken().days()).containsExactly(1);
+        runs.add(new TrialRun(List.of(0.25, 0.5, 0.25), List.of(), Optional.of(14.0), 2));
+        assertThat(Published.fit(runs, Blending.QUADRATIC, Fitting.Selection.NONE)
+                        .taken())
+                .describedAs("two on that day tell something of the mixture")
+                .satisfies(taken -> assertThat(taken.runs()).hasSize(17))
+                .satisfies(taken -> assertThat(taken.days()).containsExactly(1, 2));
+    }
+
+    @Test
     void desirabilityFindsTheCompromise() {
         MixtureFit yarn = Published.fit(Published.yarn(), Blending.QUADRATIC, Fitting.Selection.NONE);
         Wish near = new Wish(Wish.Aim.TARGET, 12, 15, 18, 1);

@@ -27,6 +27,12 @@ public record Who(String pours, String checks) {
         return new Who(pours, checks.equals(pours) ? "" : checks);
     }
 
+    /** Who begins something at one press of a button: as typed, else who worked last, else the maker. */
+    public static String begins(String typed, Ledger ledger) {
+        String last = typed.isEmpty() ? ofNewest(ledger).pours() : typed;
+        return last.isEmpty() ? "maker" : last;
+    }
+
     /** From the newest batch of the workshop. */
     public static Who ofNewest(Ledger ledger) {
         return ledger.batches().page(BatchQuery.ALL, 0, 1).rows().stream()

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stillroom.desk.batches.Cards;
+import stillroom.desk.batches.Who;
 import stillroom.desk.batches.premix.PremixBeginning;
 import stillroom.desk.chemistry.Studied;
 import stillroom.desk.classes.NewClassPage.Earlier;
@@ -116,8 +117,8 @@ public final class ClassRoutes {
         if (owned.isEmpty()) {
             desk.ledger().equipment().writeBalances(balances);
         }
-        String who = Input.of(request).text("who");
-        long batch = new PremixBeginning(desk, balances).begin(premix, who.isEmpty() ? "maker" : who, lesson.path());
+        String who = Who.begins(Input.of(request).text("who"), desk.ledger());
+        long batch = new PremixBeginning(desk, balances).begin(premix, who, lesson.path());
         request.redirect("/batches/" + batch + "/bench?did=planned", HttpStatus.SEE_OTHER);
     }
 

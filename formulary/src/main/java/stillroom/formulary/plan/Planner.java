@@ -137,7 +137,17 @@ public final class Planner {
                 .filter(other -> other != line && other.allowed().isEmpty())
                 .filter(other ->
                         other.line().phase().id().equals(line.line().phase().id()))
+                .filter(other -> !lumpsIn(line, other))
                 .max(Comparator.comparing(LineInHand::exact));
+    }
+
+    /** A strong premix of a gum in water is a lump; glycerin wets it. Common practice, no source. */
+    private static boolean lumpsIn(LineInHand line, LineInHand carrier) {
+        return is(line, Family.THICKENER) && is(carrier, Family.WATER);
+    }
+
+    private static boolean is(LineInHand line, Family family) {
+        return line.card().map(card -> card.family() == family).orElse(false);
     }
 
     private boolean waterWithoutLot(LineInHand line) {

@@ -24,13 +24,14 @@ final class Premix {
 
     static String says(Dilution dilution, String carrier) {
         List<String> parts = new ArrayList<>();
-        String what = "";
+        String what = " of it";
         for (Dilution.Step step : dilution.steps()) {
-            parts.add(plain(step.concentrate()) + " g" + what + " in " + plain(step.carrier()) + " g " + carrier);
+            parts.add(plain(step.concentrate()) + " g" + what + " into " + plain(step.carrier()) + " g " + carrier);
             what = " of that";
         }
-        return "Make a premix: " + String.join("; ", parts) + ". Weigh " + plain(dilution.portion()) + " g of it; "
-                + carrier + " gives up " + WeightAdvice.shown(new Grams(dilution.carrierBrought())) + " g.";
+        return "Make a premix: " + String.join("; ", parts) + ". Weigh " + plain(dilution.portion())
+                + " g of the premix, and " + WeightAdvice.shown(new Grams(dilution.carrierBrought())) + " g less of "
+                + carrier + ".";
     }
 
     private static String plain(BigDecimal grams) {

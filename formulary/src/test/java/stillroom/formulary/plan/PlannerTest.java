@@ -69,7 +69,24 @@ class PlannerTest {
                 List.of())));
         Plan plan = planner(List.of()).plan(formula, new BatchSize.Stated(g("200")), Map.of());
         assertThat(weightAdvice(plan.line("x").orElseThrow()).choices())
-                .contains("Make a premix: 0.78 g in 5.3 g water. Weigh 0.78 g of it; water gives up 0.68 g.");
+                .contains(
+                        "Make a premix: 0.78 g of it into 5.3 g water. Weigh 0.78 g of the premix, and 0.68 g less of water.");
+    }
+
+    /** Common practice, no source: a gum is wetted in glycerin, since it lumps in little water. */
+    @Test
+    void aGumIsPremixedInWhatWetsItNotInWater() {
+        Formula formula = new Formula(List.of(new Phase(
+                "a",
+                "all",
+                List.of(
+                        line("w", "water", new Amount.ToHundred()),
+                        line("h", "humectant-1", Amount.fixed("5")),
+                        line("x", "thickener-1", Amount.fixed("0.05"))),
+                List.of())));
+        Plan plan = planner(List.of()).plan(formula, new BatchSize.Stated(g("200")), Map.of());
+        assertThat(weightAdvice(plan.line("x").orElseThrow()).choices())
+                .anyMatch(says -> says.startsWith("Make a premix: ") && says.endsWith(" g less of humectant 1."));
     }
 
     @Test

@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.Optional;
+import stillroom.desk.batches.Who;
 import stillroom.desk.batches.premix.PremixBeginning;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Input;
@@ -43,7 +44,7 @@ public final class PlanRoutes {
         PlanDesk plan = PlanDesk.of(desk, request);
         Input input = Input.of(request);
         PlanWork work = new PlanWork(plan, input);
-        String who = input.text("who").isEmpty() ? "maker" : input.text("who");
+        String who = Who.begins(input.text("who"), desk.ledger());
         Optional<PremixPlan> premix = work.premix(input.text("line"));
         if (premix.isEmpty()) {
             PlanPage page = work.page(desk.frame("Plan a batch", PlanWork.SECTION))

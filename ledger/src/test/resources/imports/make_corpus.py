@@ -123,7 +123,7 @@ def s03_phase_headings(i, rnd):
         rows.append([l[1][0], num(l[2], places=2)])
     rows += [["TOTAL", "100.00"], [], ["Procedure"], ["1. Heat phase A and B to 75 °C."], ["2. Combine, stir for 10 minutes at 3000 rpm."], ["3. Below 40 °C add phase C. Adjust pH to 5.5"]]
     e = expected(title, lines)
-    for l, x in zip(lines, e["lines"]): x["phase"] = words[l[0]] if len(words[l[0]]) > 1 else "Phase " + l[0]
+    for l, x in zip(lines, e["lines"]): x["phase"] = words[l[0]].split(" - ")[0] if len(words[l[0]]) > 1 else "Phase " + l[0]
     write(f"03-headings-{i}.csv", text(rows, "\t" if i % 2 else ",").encode(), [e])
 
 

@@ -56,8 +56,8 @@ xlsx("y03-phase-bands.xlsx", [
     [8, "Phenoxyethanol", 0.9, 13.5, 3005],
     [9, "Fragrance", 0.3, 4.5, 3100],
     [None, None, 100, 1500, None],
-], [f("Rich conditioner", ("Deionised water", "81.3", "A  Water phase - heat to 75-80 °C"), ("Glycerol", "4", "A  Water phase - heat to 75-80 °C"), ("Hydroxyethylcellulose", "0.7", "A  Water phase - heat to 75-80 °C"),
-      ("Cetearyl alcohol", "6", "B  Fatty phase - heat to 75-80 °C"), ("Behentrimonium chloride 80 %", "3", "B  Fatty phase - heat to 75-80 °C"), ("Isopropyl myristate", "3", "B  Fatty phase - heat to 75-80 °C"),
+], [f("Rich conditioner", ("Deionised water", "81.3", "A  Water phase"), ("Glycerol", "4", "A  Water phase"), ("Hydroxyethylcellulose", "0.7", "A  Water phase"),
+      ("Cetearyl alcohol", "6", "B  Fatty phase"), ("Behentrimonium chloride 80 %", "3", "B  Fatty phase"), ("Isopropyl myristate", "3", "B  Fatty phase"),
       ("Panthenol 75 %", "0.8", "C  Below 40 °C"), ("Phenoxyethanol", "0.9", "C  Below 40 °C"), ("Fragrance", "0.3", "C  Below 40 °C"))], office=False, change=y03)
 
 csv("y04-email-paste.txt", """

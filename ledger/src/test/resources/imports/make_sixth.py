@@ -107,8 +107,8 @@ B (75°C);Huile de noisette;15%;37,5
 C (< 40°C);Cosgard;0,6%;1,5
 ;HE de lavande;0,2%;0,5
 ;Menthol;0,2%;0,5
-""".replace("Cosgard", "Conservateur"), [f("Baume après-rasage", ("Eau de source", "rest", "A (75°C)"), ("Glycérine", "3", "A (75°C)"), ("Huile de noisette", "15", "B (75°C)"), ("Cire n°3", "6", "B (75°C)"), ("Acide stéarique", "2", "B (75°C)"),
-        ("Conservateur", "0.6", "C (< 40°C)"), ("HE de lavande", "0.2", "C (< 40°C)"), ("Menthol", "0.2", "C (< 40°C)"))], "cp1252")
+""".replace("Cosgard", "Conservateur"), [f("Baume après-rasage", ("Eau de source", "rest", "A"), ("Glycérine", "3", "A"), ("Huile de noisette", "15", "B"), ("Cire n°3", "6", "B"), ("Acide stéarique", "2", "B"),
+        ("Conservateur", "0.6", "C"), ("HE de lavande", "0.2", "C"), ("Menthol", "0.2", "C"))], "cp1252")
 
 csv("z07-lye-free-bar-parts.csv", """
 ,Parts by weight,,

@@ -224,8 +224,8 @@ xlsx("w13-phase-sums.xlsx", [
     ["Preservative", "Phenoxyethanol, Ethylhexylglycerin", 1, 0.025],
     ["Sum phase 3", None, 3.4, 0.085],
     ["TOTAL", None, 100, 2.5],
-], [f("Lotion base 2.1", ("Demin. water", "74.6", "PHASE 1 (heat 75 °C)"), ("Veg. glycerine 99.5", "3", "PHASE 1 (heat 75 °C)"), ("Neutral oil 70/30", "14", "PHASE 2 (heat 75 °C)"),
-      ("Lamellar emulsifier", "5", "PHASE 2 (heat 75 °C)"), ("Tocopherol 50", "0.4", "PHASE 3 (below 40 °C)"), ("Fragrance", "2", "PHASE 3 (below 40 °C)"), ("Preservative", "1", "PHASE 3 (below 40 °C)"))],
+], [f("Lotion base 2.1", ("Demin. water", "74.6", "PHASE 1"), ("Veg. glycerine 99.5", "3", "PHASE 1"), ("Neutral oil 70/30", "14", "PHASE 2"),
+      ("Lamellar emulsifier", "5", "PHASE 2"), ("Tocopherol 50", "0.4", "PHASE 3"), ("Fragrance", "2", "PHASE 3"), ("Preservative", "1", "PHASE 3"))],
      office=False, change=w13)
 
 csv("w14-footer-and-tabs.txt", """

@@ -13,6 +13,10 @@ import java.util.Optional;
  */
 public record Column(
         int place, String heading, Meaning meaning, Optional<Unit> unit, Optional<BigDecimal> whole, boolean guessed) {
+    Column called(String other) {
+        return new Column(place, other, meaning, unit, whole, guessed);
+    }
+
     Column as(Meaning other) {
         return new Column(place, heading, other, unit, whole, guessed);
     }

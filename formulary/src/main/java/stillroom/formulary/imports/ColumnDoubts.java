@@ -66,10 +66,18 @@ record ColumnDoubts(Table table, List<Row> segment, int main, Terms terms, Map<I
         if (!known && other.isPresent()) {
             flags.add(Flag.doubt("The column \"" + Grid.letters(other.get().place())
                     + "\" holds names of materials that are known and was not taken for the names."));
-        } else if (!known && !headed) {
+        } else if (!known && !headed && !isOnlyText()) {
             flags.add(Flag.doubt(
                     "No heading says where the names stand, and most of what was taken for them is not known."));
         }
+    }
+
+    /** Whether no other column holds words that could be the names. */
+    private boolean isOnlyText() {
+        return table.columns().stream()
+                        .filter(column -> content(column).words() * 2 >= lines().size())
+                        .count()
+                == 1;
     }
 
     /** Amounts under no heading are proven by adding up, or by being the only figures. */
@@ -116,7 +124,7 @@ record ColumnDoubts(Table table, List<Row> segment, int main, Terms terms, Map<I
     private void phases(List<Flag> flags) {
         table.column(Meaning.PHASE).filter(column -> !isDecided(column)).ifPresent(column -> {
             Content content = content(column);
-            boolean letters = content.isMostlyPhases();
+            boolean letters = content.isMostlyPhases() || content.runs() && content.phases() * 2 >= content.filled();
             if (column.guessed() && !letters) {
                 flags.add(Flag.doubt("The column \"" + Grid.letters(column.place())
                         + "\" is taken for the phases, as its texts group the lines."));
@@ -166,7 +174,13 @@ record ColumnDoubts(Table table, List<Row> segment, int main, Terms terms, Map<I
             boolean unread = column.meaning() == Meaning.LEFT_OUT
                     || column.meaning() == Meaning.NOTE
                     || column.meaning() == Meaning.AMOUNT;
-            boolean words = column.place() < nameAt
+            boolean coded = content(column).isCodes()
+                    && content(column).distinct() * 2 > content(column).filled();
+            boolean read = column.meaning() == Meaning.AMOUNT
+                    && content(column).figures() * 2 >= content(column).filled();
+            boolean words = !coded
+                    && !read
+                    && column.place() < nameAt
                     && content(column).words() + content(column).phases() > 0
                     && content(column).runs();
             boolean groups = column.meaning() == Meaning.LEFT_OUT

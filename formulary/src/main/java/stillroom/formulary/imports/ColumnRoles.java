@@ -81,6 +81,32 @@ final class ColumnRoles {
                         && content(column).isMostlyPhases(),
                 Meaning.PHASE);
         change(column -> isOpen(column) && content(column).serial(), Meaning.NUMBER);
+        change(column -> column.meaning() == Meaning.NUMBER && content(column).isMostlyPhases(), Meaning.PHASE);
+        leaveOutCodes();
+    }
+
+    /** Numbers of articles beside proper names, and a name that stands beside many lines, are no names of ingredients. */
+    private void leaveOutCodes() {
+        Predicate<Column> names =
+                column -> column.meaning().names() && content(column).words() > 0;
+        Predicate<Column> coded = names.and(column -> content(column).isCodes());
+        if (has(names.and(coded.negate())) || has(this::mayBeName)) {
+            change(coded, Meaning.LEFT_OUT);
+        }
+        Predicate<Column> groups = names.and(
+                column -> content(column).isGrouping() && content(column).distinct() > 1);
+        if (has(names.and(groups.negate()))) {
+            change(groups, Meaning.FORMULA);
+        }
+        boolean amounts = has(
+                column -> column.meaning() == Meaning.AMOUNT && content(column).figures() > 0);
+        change(
+                column -> column.meaning() == Meaning.LEFT_OUT
+                        && !column.guessed()
+                        && !amounts
+                        && HeadingWords.isShare(column.heading())
+                        && body.closes(column.place()),
+                Meaning.AMOUNT);
     }
 
     private boolean mayBeName(Column column) {

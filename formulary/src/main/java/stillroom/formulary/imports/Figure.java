@@ -65,6 +65,18 @@ record Figure(
         return high.map(upper -> low.add(upper).divide(BigDecimal.valueOf(2))).orElse(low);
     }
 
+    /** The figure in the unit of its column, where it says another mass of its own: "2 kg" among grams; drops weigh nothing. */
+    BigDecimal middleIn(Unit column) {
+        Optional<BigDecimal> own = unit.flatMap(Unit::grams);
+        Optional<BigDecimal> theirs = column.grams();
+        if (unit.filter(one -> one == Unit.VOLUME).isPresent() && theirs.isPresent()) {
+            return BigDecimal.ZERO;
+        }
+        return own.isPresent() && theirs.isPresent()
+                ? middle().multiply(own.get()).divide(theirs.get(), java.math.MathContext.DECIMAL64)
+                : middle();
+    }
+
     Figure with(Flag flag) {
         List<Flag> more = new ArrayList<>(flags);
         more.add(flag);

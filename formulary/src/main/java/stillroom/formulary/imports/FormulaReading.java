@@ -6,18 +6,26 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stillroom.formulary.formula.Amount;
 
 /** Makes formulas out of the rows of a table. */
-record FormulaReading(Table table, List<Row> rows, Terms terms) {
+record FormulaReading(Table table, List<Row> rows, Terms terms, String named) {
+    FormulaReading(Table table, List<Row> rows, Terms terms) {
+        this(table, rows, terms, "");
+    }
+
     List<ReadFormula> read() {
         List<ReadFormula> formulas = new ArrayList<>();
         List<Row> joined = ColumnPerPhase.joined(table, rows);
         if (joined != rows) {
-            return new FormulaReading(table, joined, terms).read();
+            return new FormulaReading(table, joined, terms, named).read();
         }
-        for (Variant variant : new Variants(table, rows, terms.guidance()).find()) {
+        List<FormulaColumn.Part> parts = new FormulaColumn(table, rows).parts();
+        for (FormulaColumn.Part part : parts) {
+            new FormulaReading(table, part.rows(), terms, part.title()).read().forEach(formulas::add);
+        }
+        for (Variant variant : parts.isEmpty() ? new Variants(table, rows).find() : List.<Variant>of()) {
             for (List<Row> segment : new Segments(rows, variant.main()).find()) {
                 formula(segment, variant).ifPresent(formulas::add);
             }
@@ -43,11 +51,14 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
         Optional<BigDecimal> stated = stated(segment, variant.main());
         UnitGuess unit = unit(figures, column, stated);
         Optional<BigDecimal> batch = column.flatMap(Column::whole).or(() -> titles.batch(terms.mark()));
-        Shares shares = Shares.of(figures, unit.unit(), batch, stated);
+        Shares shares = Shares.of(figures, unit.unit(), batch, statedIn(segment, variant.main(), unit.unit()));
         Checks checks = Checks.of(lines, variant, shares);
         List<Optional<BigDecimal>> percents = checks.completed();
         Amounts.Made made = Amounts.of(lines, checks.figures(figures), percents);
         List<Flag> flags = new ArrayList<>(unit.flags());
+        if (variant.old()) {
+            flags.add(Flag.doubt("By its heading \"" + variant.heading() + "\" this is an old state of the formula."));
+        }
         flags.addAll(shares.flags());
         Confirmed.judge(
                         figures,
@@ -58,7 +69,7 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
                 .ifPresent(flags::add);
         flags.addAll(ColumnDoubts.of(table, segment, variant.main(), terms).judge());
         flags.addAll(new Leftovers(table, segment, variant.main(), terms).judge());
-        LineDoubts doubts = new LineDoubts(segment, variant.main(), terms);
+        LineDoubts doubts = new LineDoubts(segment, variant.main(), unit.unit(), terms);
         boolean guessed =
                 column.flatMap(Column::unit).isEmpty() && !unit.flags().isEmpty();
         if ((!unit.unit().isShare() || guessed) && doubts.any()) {
@@ -68,7 +79,7 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
         }
         flags.addAll(Sums.judge(segment, variant.main(), unit.unit(), made.amounts()));
         return Optional.of(new ReadFormula(
-                title(table.titles().isEmpty() ? titled(titles.name()) : titles.name(), variant),
+                title(named.isEmpty() ? titled(titles) : named, variant),
                 Optional.of(unit.unit()),
                 lines(segment, lines, variant, shares, checks, made, doubts),
                 notes(segment),
@@ -101,18 +112,28 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
                 .reduce((before, after) -> after);
     }
 
+    /** The total in the unit of the column, where its row has one of its own. */
+    private static Optional<BigDecimal> statedIn(List<Row> segment, int place, Unit unit) {
+        return segment.stream()
+                .filter(row -> row.kind() == RowKind.TOTAL && figure(row, place).isNumber())
+                .map(row -> figure(row, place).middleIn(unit))
+                .reduce((before, after) -> after);
+    }
+
     /** The title may stand where the word "ingredient" would. */
-    private String titled(String name) {
-        return table.names().stream()
-                .filter(Column::guessed)
-                .map(Column::heading)
-                .filter(heading -> !heading.isEmpty())
-                .findFirst()
-                .orElse(name);
+    private String titled(Titles titles) {
+        return !table.titles().isEmpty()
+                ? titles.name()
+                : table.names().stream()
+                        .filter(Column::guessed)
+                        .map(Column::heading)
+                        .filter(heading -> !heading.isEmpty())
+                        .findFirst()
+                        .orElse(titles.name());
     }
 
     private static String title(String name, Variant variant) {
-        if (!variant.many() || variant.heading().isBlank()) {
+        if (!variant.isNamed()) {
             return name;
         }
         return name.isEmpty() ? variant.heading() : name + ", " + variant.heading();
@@ -153,8 +174,8 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
             }
             leftovers.below(at).ifPresent(flags::add);
             phases.doubt(row, phase).ifPresent(flags::add);
-            read.add(
-                    line(row, variant, RowWords.phaseName(phase), made.amounts().get(i), flags));
+            read.add(line(
+                    row, variant, PhaseName.of(phase).shown(), made.amounts().get(i), flags));
         }
         return read;
     }
@@ -208,11 +229,21 @@ record FormulaReading(Table table, List<Row> rows, Terms terms) {
                         .orElse(main);
     }
 
-    private static List<String> notes(List<Row> segment) {
-        return segment.stream()
+    /** What stands around the lines, then what is to be done with each phase where its name says so. */
+    private List<String> notes(List<Row> segment) {
+        Stream<String> around = segment.stream()
                 .filter(row -> row.kind() == RowKind.NOTE || row.kind() == RowKind.TITLE)
                 .map(Row::text)
-                .filter(text -> !text.isEmpty())
-                .collect(Collectors.toList());
+                .filter(text -> !text.isEmpty());
+        Stream<String> work = Stream.concat(
+                        Stream.of(table.phase()),
+                        segment.stream()
+                                .filter(row -> row.kind() == RowKind.PHASE || row.kind() == RowKind.LINE)
+                                .map(Row::phase))
+                .map(PhaseName::of)
+                .filter(phase -> !phase.instruction().isEmpty())
+                .map(phase -> phase.shown() + ": " + phase.instruction())
+                .distinct();
+        return Stream.concat(around, work).toList();
     }
 }

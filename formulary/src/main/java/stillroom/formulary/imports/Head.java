@@ -21,13 +21,22 @@ record Head(int row, int height, List<Column> columns, String phase) {
         return columns.stream().mapToInt(Column::place).max().orElse(0);
     }
 
+    /** One phase alone is none: "oil" above names is their heading. */
+    Head ofNames() {
+        return new Head(row, height, columns, "");
+    }
+
     /** Whether two heads announce the same columns in the same places. */
     boolean isLike(Head other) {
+        return announced().equals(other.announced());
+    }
+
+    /** What is announced where; words of their own in front of the amounts may be a phase, an ingredient, a name. */
+    private java.util.List<String> announced() {
         return columns.stream()
-                .map(column -> column.place() + " " + column.meaning())
-                .toList()
-                .equals(other.columns.stream()
-                        .map(column -> column.place() + " " + column.meaning())
-                        .toList());
+                .filter(column -> column.meaning() != Meaning.LEFT_OUT || column == columns.get(0))
+                .map(column -> column.place() + " "
+                        + (column == columns.get(0) && column.guessed() ? Meaning.NAME : column.meaning()))
+                .toList();
     }
 }

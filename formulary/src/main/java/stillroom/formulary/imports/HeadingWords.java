@@ -12,8 +12,8 @@ final class HeadingWords {
     private static final int LONGEST = 48;
     private static final Map<Meaning, Pattern> FIRST = new LinkedHashMap<>();
     private static final Map<Meaning, Pattern> THEN = new LinkedHashMap<>();
-    private static final Pattern SHARE_OF_PHASE =
-            Pattern.compile(".*(% ?(in|of|der|de la) ?(the )?(phase|fase)|phasen-?%).*");
+    private static final Pattern SHARE_OF_PHASE = Pattern.compile(
+            ".*(% ?(in|of|der|de la) ?(the )?(phase|fase)|phasen-?%|% ?(of|der|des|de los|degli|van|in) ?(the )?(total )?(oils?|fats?|ole|fette|huiles|aceites|oli\\b|olien)).*");
     private static final Pattern PERCENT = Pattern.compile(
             ".*(%|(?<!\\p{L})percent|prozent|pourcent|porcent|percentu|per cent|\\bpct\\b|\\bw/w\\b|\\bm/m\\b|\\bppm\\b|‰).*");
     private static final Pattern QUANTITY = Pattern.compile(
@@ -24,6 +24,10 @@ final class HeadingWords {
     private static final Pattern PER_KILO = Pattern.compile(".*(g ?/ ?kg|per 1000|pro 1000|auf 1000).*");
 
     static {
+        put(
+                FIRST,
+                Meaning.FORMULA,
+                "(formula|formulation|formel|rezept(ur)?|recipe|recette|receta|ricetta|recept|formule|finished product|fertigprodukt)[ _.-]*(no|nr|name|code|id|number|nummer|bezeichnung|title|titel|nom|nombre|nome|naam|numero)\\.?");
         put(FIRST, Meaning.UNIT, "units?|einheit|uom|unite|unidad|u\\.?m\\.?|measure|eenheid");
         put(FIRST, Meaning.CAS, "cas|.*\\bcas\\b.*|.*\\bcas-?(no|nr|number|nummer).*");
         put(
@@ -74,7 +78,7 @@ final class HeadingWords {
         put(
                 THEN,
                 Meaning.NOTE,
-                ".*(note|comment|remark|bemerkung|anmerkung|hinweis|remarque|observac|kommentar|opmerking|procedure|method|instruction|herstellung|what to do|temp|beschreibung).*");
+                ".*(note|comment|remark|bemerkung|anmerkung|hinweis|remarque|observac|kommentar|opmerking|procedure|method|instruction|arbeitsschritt|arbeitsgang|verarbeitung|bearbeitung|zugabe|handling|what to do|\\bhow\\b|\\btips?\\b|\\btipps?\\b|conseil|consigli|consejo|traitement|operation|etapa|paso|\\btick\\b|visum|\\bsign\\b|weighed|herstellung|what to do|temp|beschreibung).*");
         put(THEN, Meaning.NUMBER, "(no|nr|#|n°|num|pos|position|line|sl|s|sr|lfd|item|lp|step)\\.? ?(no|nr|#)?\\.?");
     }
 
@@ -86,8 +90,17 @@ final class HeadingWords {
 
     /** The column that a heading announces, if it announces one. */
     static Optional<Column> read(int place, String heading) {
+        return whole(place, heading)
+                .or(() -> Halves.of(heading).stream()
+                        .flatMap(half -> whole(place, half).stream())
+                        .findFirst()
+                        .map(half -> half.called(heading)));
+    }
+
+    private static Optional<Column> whole(int place, String heading) {
         String folded = Folding.of(heading).replaceAll("[:*]+$", "").strip();
-        boolean code = heading.matches("\\p{Lu}{1,4}[-./ ]?\\d{2,}.*");
+        boolean code = heading.matches("\\p{Lu}{1,4}[-./ ]?\\d{2,}.*")
+                && !UNIT_IN.matcher(folded).find();
         if (folded.isEmpty() || folded.length() > LONGEST || code) {
             return Optional.empty();
         }
@@ -100,6 +113,10 @@ final class HeadingWords {
                 .flatMap(meaning -> meaning == Meaning.AMOUNT
                         ? Optional.of(amounts(place, heading, folded))
                         : column(place, heading, meaning));
+    }
+
+    static boolean isShare(String heading) {
+        return PERCENT.matcher(Folding.of(heading)).matches();
     }
 
     private static Optional<Meaning> first(Map<Meaning, Pattern> words, String folded) {

@@ -10,6 +10,14 @@ record Heads(Grid grid, Terms terms) {
     private static final int LONGEST_TITLE = 40;
 
     List<Head> find() {
+        List<Head> heads = found();
+        boolean alone = heads.size() == 1
+                && !heads.get(0).phase().isEmpty()
+                && !RowWords.isPhaseForCertain(heads.get(0).phase());
+        return alone ? List.of(heads.get(0).ofNames()) : heads;
+    }
+
+    private List<Head> found() {
         List<Head> heads = new ArrayList<>();
         int row = 0;
         while (row < grid.height()) {
@@ -53,9 +61,24 @@ record Heads(Grid grid, Terms terms) {
             return phaseHead(row, columns);
         }
         boolean two = told == null && goesOn(row + 1);
+        boolean again = told == null && !two && isSaidAgain(columns, row + 1);
         return Sides.of(two ? read(row, true) : columns).stream()
-                .map(side -> new Head(row, two ? 2 : 1, side, ""))
+                .map(side -> new Head(row, two || again ? 2 : 1, side, ""))
                 .toList();
+    }
+
+    /** Whether the next row says the same headings in another language. */
+    private boolean isSaidAgain(List<Column> columns, int next) {
+        if (next >= grid.height() || terms.guidance().rows().containsKey(next)) {
+            return false;
+        }
+        List<Column> below = read(next, false);
+        long same = columns.stream()
+                .filter(column -> !column.guessed()
+                        && below.stream()
+                                .anyMatch(one -> one.place() == column.place() && one.meaning() == column.meaning()))
+                .count();
+        return below.size() == columns.size() && same > 1 && isHead(next, below);
     }
 
     /** Most lines have such a figure and no headings do; this spares reading their words. */
@@ -82,6 +105,13 @@ record Heads(Grid grid, Terms terms) {
         return columns;
     }
 
+    /** "Product: | Lotion | Lot: | L1" tells facts and heads nothing. */
+    private static boolean isFacts(List<Column> columns) {
+        return java.util.stream.IntStream.range(0, columns.size() - 1)
+                .anyMatch(i -> columns.get(i).heading().endsWith(":")
+                        && columns.get(i + 1).guessed());
+    }
+
     private boolean isHead(int row, List<Column> columns) {
         long known = columns.stream().filter(column -> !column.guessed()).count();
         boolean names = columns.stream().anyMatch(column -> column.meaning().names());
@@ -91,7 +121,7 @@ record Heads(Grid grid, Terms terms) {
         boolean fact = columns.size() == 2
                 && columns.get(1).guessed()
                 && RowWords.isFact(columns.get(0).heading());
-        if (fact || hasFigures(row, columns)) {
+        if (fact || isFacts(columns) || new HeadFigures(grid, row, columns).any()) {
             return false;
         }
         if (!names) {
@@ -104,7 +134,7 @@ record Heads(Grid grid, Terms terms) {
 
     /** Amounts are announced, but the column of names is headed by nothing, or by the title of the whole. */
     private boolean isNameless(int row, List<Column> columns) {
-        if (columns.isEmpty() || !figuresBelow(row)) {
+        if (columns.isEmpty() || !figuresBelow(row) || !phaseHead(row, columns).isEmpty()) {
             return false;
         }
         Column first = columns.get(0);
@@ -165,22 +195,6 @@ record Heads(Grid grid, Terms terms) {
         return java.util.stream.IntStream.range(0, before)
                 .anyMatch(place -> grid.cell(row + 1, place).text().matches(".*\\p{L}{2}.*")
                         || grid.cell(row + 2, place).text().matches(".*\\p{L}{2}.*"));
-    }
-
-    /** A figure under which no column is meant: this is a line. */
-    private boolean hasFigures(int row, List<Column> columns) {
-        return columns.stream().anyMatch(column -> {
-            Cell cell = grid.cell(row, column.place());
-            boolean figure = cell.number().isPresent() && !cell.is(Cell.Trait.DAY)
-                    || FigureReading.text(cell.text(), Optional.empty()).isAmount();
-            return figure
-                    && (column.guessed() ? !isVariant(cell) : column.whole().isEmpty());
-        });
-    }
-
-    /** A bare small number above a column of amounts may be the number of a trial. */
-    private static boolean isVariant(Cell cell) {
-        return cell.text().matches("\\d{1,2}");
     }
 
     private static boolean isPlainName(List<Column> columns) {

@@ -13,16 +13,29 @@ final class LineDoubts {
     private static final BigDecimal SAME = new BigDecimal("0.0005");
 
     private final int main;
+    private final Unit unit;
     private final Terms terms;
     private final List<Row> lines;
+    private final boolean closes;
     private final Map<Row, List<Flag>> flags = new IdentityHashMap<>();
     private final Map<Row, Boolean> heads = new IdentityHashMap<>();
 
-    LineDoubts(List<Row> segment, int main, Terms terms) {
+    LineDoubts(List<Row> segment, int main, Unit unit, Terms terms) {
         this.main = main;
+        this.unit = unit;
         this.terms = terms;
         this.lines = segment.stream().filter(row -> row.kind() == RowKind.LINE).toList();
+        this.closes = closes(segment);
         judge(segment);
+    }
+
+    /** Whether all lines together make 100 or the total that is stated: then none of them is the sum of others. */
+    private boolean closes(List<Row> segment) {
+        BigDecimal sum = lines.stream().map(this::figure).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return isNear(sum, BigDecimal.valueOf(100))
+                || segment.stream()
+                        .anyMatch(row ->
+                                row.kind() == RowKind.TOTAL && figure(row).signum() > 0 && isNear(sum, figure(row)));
     }
 
     /** Downwards once, with what the lines come to so far. */
@@ -51,10 +64,10 @@ final class LineDoubts {
         if (behindTotal) {
             said.add(Flag.doubt("This stands behind the total; it is perhaps no part of the formula."));
         }
-        if (!known && isSum) {
+        if (!known && isSum && !closes) {
             said.add(Flag.doubt("This is as much as the lines above together; it is perhaps a total."));
         }
-        if (!known && isSumOfNext(line, place)) {
+        if (!known && !closes && isSumOfNext(line, place)) {
             heads.put(line, true);
             said.add(Flag.doubt("This is as much as lines below together; it is perhaps a phase with its sum."));
         }
@@ -87,7 +100,7 @@ final class LineDoubts {
     }
 
     private BigDecimal figure(Row row) {
-        return main < row.figures().size() ? row.figures().get(main).middle() : BigDecimal.ZERO;
+        return main < row.figures().size() ? row.figures().get(main).middleIn(unit) : BigDecimal.ZERO;
     }
 
     private static boolean isNear(BigDecimal one, BigDecimal other) {

@@ -20,7 +20,10 @@ final class LineLike {
                 name = cell.text();
             }
         }
-        boolean other = RowWords.isTotal(name) || RowWords.isFact(name) || Talk.is(name);
+        boolean other = RowWords.isTotal(name)
+                || RowWords.isFact(name)
+                || Talk.is(name)
+                || name.endsWith(":") && !terms.knownName().test(name.substring(0, name.length() - 1));
         return figure && !other ? name : "";
     }
 }

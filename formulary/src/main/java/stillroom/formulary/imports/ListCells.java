@@ -12,7 +12,14 @@ record ListCells(ListTable table) {
     }
 
     MassCell mass(int row, ListColumn column) {
-        return MassCell.read(table.cell(row, column), table.terms().mark());
+        MassCell mass = MassCell.read(table.cell(row, column), table.terms().mark());
+        Optional<Unit> alone = column.meaning() == Meaning.PACK && !mass.isFigure()
+                ? UnitWords.of(table.cell(row, column).text())
+                        .filter(unit -> unit.grams().isPresent())
+                : Optional.empty();
+        return alone.isPresent()
+                ? new MassCell(Optional.of(java.math.BigDecimal.ONE), alone, false, java.util.List.of())
+                : mass;
     }
 
     /** The unit that stands in the cell, in the column of units beside it, or in the heading. */

@@ -38,7 +38,7 @@ final class ListWords {
     private static final Pattern PACK_WORDS = Pattern.compile(
             ".*(pack|gebinde|packung|packungsgr|\\bvpe?\\b|\\bve\\b|container|drum|\\bsize\\b|bottle|\\bbag\\b|conditionnement|contenance|emballage|\\bformat|envase|presentac|confezion|imballo|verpakking|inhalt\\b|contenu|contenuto|contenido|inhoud|grosse\\b|\\bjar\\b|kanister|flacon|flasche|bidon|per unit|purchase quantity|kaufmenge|bought (g|kg|qty|amount)|gekaufte menge).*");
     private static final Pattern PRICE_WORDS = Pattern.compile(
-            ".*(price|\\bcosts?\\b|preis|\\bkosten\\b|\\bek\\b|einkauf|\\bprix\\b|\\bcout\\b|\\btarifs?\\b|precio|\\bcostes?\\b|\\bcosto\\b|prezzo|prijs|\\bpaid\\b|bezahlt|\\bpaye\\b|pagado|pagato|betaald|\\brate\\b|\\bpris\\b|\\bcena\\b|\\bhinta\\b|\\bpreco\\b|kostet|\\bp\\.?u\\.? ?(ht|ttc)?$).*|(?!.*(?<!\\p{L})m?g ?/ ?kg).*((?<!\\p{L})(per|pro|je|por|par|al|au|el) |/ ?)(kg|kilo|\\d+ ?g)(?!\\p{L}).*");
+            ".*(price|\\bcosts?\\b|preis|\\bkosten\\b|\\bek\\b|einkauf|\\bprix\\b|\\bcout\\b|\\btarifs?\\b|precio|\\bcostes?\\b|\\bcosto\\b|prezzo|prijs|\\bpaid\\b|bezahlt|\\bpaye\\b|pagado|pagato|betaald|\\brate\\b|\\bpris\\b|\\bcena\\b|\\bhinta\\b|\\bpreco\\b|kostet|\\bp\\.?u\\.? ?(ht|ttc)?$).*|(?!.*(?<!\\p{L})[mk]?g ?(/|per|pro|por|par|pour|auf|je|in|su|op|for|ogni|cada) ?\\d* ?k?g(?!\\p{L})).*((?<!\\p{L})(per|pro|je|por|par|al|au|el) |/ ?)(kg|kilo|\\d+ ?g)(?!\\p{L}).*");
     private static final Pattern STOCK_WORDS = Pattern.compile(
             ".*(\\bstock\\b|on[ -]hand|bestand|vorrat|inventory|inventur|inventaire|inventario|\\bstored\\b|existencia|giacenza|rimanen|\\bscort[ae]\\b|voorraad|in[ -]house|\\bleft\\b|\\bhave\\b|remain|restant|restmenge|restbestand|\\brest\\b|\\breste\\b|\\bresto\\b|queda|disponib|available|verfugbar|vorhanden|noch da|lagermenge|lagernd|auf lager|am lager|\\blager\\b|resterend|\\bcount(ed)?\\b|in (the )?(cupboard|cabinet|fridge|store)|on (the )?shelf|\\bistbestand|aanwezig|\\bholding).*");
     private static final Pattern NAME_WORDS = Pattern.compile(
@@ -76,10 +76,22 @@ final class ListWords {
     /** The column that a heading announces; one that says nothing known is left out and not told. */
     static ListColumn read(int place, String heading) {
         String folded = Folding.of(heading).replaceAll("[:*]+$", "").strip();
-        Meaning meaning = folded.isEmpty() || folded.length() > LONGEST ? Meaning.LEFT_OUT : meaning(folded);
+        Meaning meaning = folded.isEmpty() || folded.length() > LONGEST ? Meaning.LEFT_OUT : ofEither(folded);
         boolean told = meaning != Meaning.LEFT_OUT || isKnown(folded);
         Basis basis = meaning == Meaning.PRICE ? basis(folded) : Basis.UNSAID;
         return new ListColumn(place, heading, meaning, unit(meaning, folded), basis, told);
+    }
+
+    /** Of a heading in two languages each half is tried. */
+    private static Meaning ofEither(String folded) {
+        Meaning whole = meaning(folded);
+        return whole != Meaning.LEFT_OUT || isKnown(folded)
+                ? whole
+                : Halves.of(folded).stream()
+                        .map(ListWords::meaning)
+                        .filter(meaning -> meaning != Meaning.LEFT_OUT)
+                        .findFirst()
+                        .orElse(whole);
     }
 
     private static Meaning meaning(String folded) {

@@ -26,7 +26,7 @@ record MassCell(Optional<BigDecimal> value, Optional<Unit> unit, boolean pieces,
             "(" + Numeral.FORM
                     + ")?\\s*(pcs?|pieces?|stk|stuck|stück|st|pi[eè]ces?|uds?|unidades|pz|pezzi|units?|stuks?|ea|each|bottles?|jars?|rolls?|sheets?)\\.?");
     private static final Pattern EMPTY = Pattern.compile(
-            "empty|leer|vide|vac[ií]o|vuoto|leeg|out( of stock)?|all gone|gone|aufgebraucht|[eé]puis[eé]|"
+            "none|nil|nothing|keine?s?|nichts|aucune?|rien|nada|ninguno|niente|nessuno|geen|niets|empty|leer|vide|vac[ií]o|vuoto|leeg|out( of stock)?|all gone|gone|aufgebraucht|[eé]puis[eé]|"
                     + "agotado|esaurito|finito|used up|alle|rupture|none left|finished|uitverkocht|op");
     private static final Pattern ABOUT = Pattern.compile(
             "(~|≈|\\bca\\.?\\b|\\bcirca\\b|\\bapprox|\\babout\\b|\\betwa\\b|\\benv\\.?\\b|\\benviron\\b|\\bungefähr\\b|<|>|≤|≥|\\bunder\\b|\\bunter\\b|\\bover\\b|\\?).*");

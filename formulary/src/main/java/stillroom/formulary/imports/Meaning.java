@@ -8,6 +8,7 @@ public enum Meaning {
     AMOUNT("Amount"),
     UNIT("Unit"),
     PHASE("Phase"),
+    FORMULA("Name of the formula"),
     FUNCTION("Function"),
     CAS("CAS number"),
     NOTE("Note"),

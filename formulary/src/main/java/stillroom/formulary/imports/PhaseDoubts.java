@@ -10,7 +10,13 @@ final class PhaseDoubts {
     private Optional<Flag> doubt = Optional.empty();
 
     PhaseDoubts(Table table, List<Row> segment) {
+        int last = segment.stream()
+                .filter(row -> row.kind() == RowKind.LINE)
+                .mapToInt(Row::place)
+                .max()
+                .orElse(-1);
         this.hasPhases = segment.stream()
+                .filter(row -> row.place() <= last)
                 .anyMatch(row -> row.kind() == RowKind.PHASE
                         || row.kind() == RowKind.LINE && !row.phase().isEmpty());
         this.hasColumn = table.column(Meaning.PHASE).isPresent();

@@ -55,6 +55,7 @@ final class RowCells {
         for (Column column : table.columns(Meaning.AMOUNT)) {
             figures.add(figure(place, column));
         }
+        shiftBack(place, names, figures, flags);
         turnAround(place, names, figures, flags);
         takeInline(place, names, figures, flags);
         return new Row(
@@ -88,6 +89,25 @@ final class RowCells {
                         .with(Flag.doubt(
                                 "The amount above is merged over this row too; what is meant for each is not known."))
                 : figure;
+    }
+
+    /** A comma in the name may have parted it: "Bergamot oil | FCF | 0.4 %" among lines of two cells. */
+    private void shiftBack(int place, List<String> names, List<Figure> figures, List<Flag> flags) {
+        if (names.size() != 1 || figures.size() != 1 || figures.get(0).kind() != Figure.Kind.UNREADABLE) {
+            return;
+        }
+        int at = table.columns(Meaning.AMOUNT).get(0).place();
+        String rest = table.grid().cell(place, at).text();
+        Figure behind = FigureReading.read(table.grid().cell(place, at + 1), terms.mark());
+        boolean room = at == table.names().get(0).place() + 1
+                && table.columns().stream()
+                        .noneMatch(column ->
+                                column.place() == at + 1 && (!column.guessed() || column.meaning() == Meaning.AMOUNT));
+        if (behind.isAmount() && room && rest.chars().noneMatch(Character::isDigit)) {
+            names.set(0, names.get(0) + ", " + rest);
+            figures.set(0, behind);
+            flags.add(Flag.doubt("The amount stands one column further right; the name was perhaps parted."));
+        }
     }
 
     /** An amount where the name should be and the name where the amount should be: typed the other way round. */

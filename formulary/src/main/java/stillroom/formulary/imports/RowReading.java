@@ -26,9 +26,10 @@ final class RowReading {
         for (int place = from; place <= table.last(); place++) {
             asLines.add(cells.line(place));
         }
-        RowJudge judge = new RowJudge(table, terms, cells, above, asLines);
+        RowSight sight = new RowSight(table, terms, cells, above, asLines);
+        RowJudge judge = new RowJudge(sight, asLines);
         for (Row line : asLines) {
-            above.add(table.heads().contains(line.place()) ? head(line.place()) : row(line, judge));
+            above.add(table.heads().contains(line.place()) ? head(line.place()) : row(line, judge, sight));
         }
         return withoutTitleLine(above.rows());
     }
@@ -42,17 +43,23 @@ final class RowReading {
         boolean announced = HeadingWords.read(0, first)
                 .map(column -> column.meaning() == Meaning.PHASE)
                 .orElse(false);
-        return RowWords.isPhaseAlone(first) && times < 2 && !announced
+        boolean oneOfSeveral = table.heads().size() > 1
+                && table.heads().stream().map(cells::firstText).distinct().count()
+                        == table.heads().size()
+                && HeadingWords.read(0, first).isEmpty();
+        boolean alone = table.heads().size() == 1 && table.phase().isEmpty() && !RowWords.isPhaseForCertain(first);
+        return (RowWords.isPhaseAlone(first) && !alone || oneOfSeveral) && times < 2 && !announced
                 ? new Row(place, RowKind.PHASE, first, List.of(), "", "", text, List.of(), List.of())
                 : cells.plain(place, RowKind.HEADING);
     }
 
-    private Row row(Row line, RowJudge judge) {
+    private Row row(Row line, RowJudge judge, RowSight sight) {
         RowKind told = terms.guidance().rows().get(line.place());
         RowKind kind = told != null ? told : judge.kind(line);
         String phase = kind == RowKind.PHASE ? phaseWords(line) : line.phase();
         List<Flag> flags = new ArrayList<>(line.flags());
-        if (told == null && kind == RowKind.PHASE && !RowWords.isPhaseAlone(phase) && !line.hasAmount()) {
+        boolean plain = RowWords.isPhaseAlone(phase) || line.hasAmount() || sight.isAnnouncement(line);
+        if (told == null && kind == RowKind.PHASE && !plain) {
             flags.add(Flag.doubt("\"" + phase + "\" has no amount; it is taken as the name of a phase."));
         }
         return new Row(

@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
 /** What the first words of a row say about it. */
 final class RowWords {
     private static final Pattern TOTAL = Pattern.compile(
-            "(grand[ -]|in |sub-?\\s?|zwischen|sous-?\\s?|overall |check ?sum ?|control ?)?(totals?|totales?|totalt|alto?gether|all together|ensemble|yhteensa|lacznie|ukupno|osszesen|toplam|totale|totaal|sum|sums|summe|gesamt(menge|summe|gewicht|ergebnis)?|somme|suma|soma|insgesamt|zusammen|razem|celkem|tot\\.|σ|∑)"
-                    + "(?![\\p{L}]).*|100\\s*%|zwischensumme.*|gesamt:?|(check|kontrolle|controle)( ?\\(?100 ?%?\\)?)?:?");
+            "((whole|entire|total|complete|full) (batch|amount|weight|mass|quantity)(?![\\p{L}]).*)|(grand[ -]|in |sub-?\\s?|zwischen|sous-?\\s?|overall |check ?sum ?|control ?)?(totals?|totales?|totalt|alto?gether|all together|ensemble|yhteensa|lacznie|ukupno|osszesen|toplam|totale|totaal|sum|sums|summe|gesamt(menge|summe|gewicht|ergebnis)?|somme|suma|soma|insgesamt|zusammen|razem|celkem|tot\\.|σ|∑)"
+                    + "(?![\\p{L}]).*|100\\s*%|zwischensumme.*|gesamt:?|[\\p{L}][\\p{L} ]{2,24} (sub-?)?(totals?|sum|summe|gesamt|totaal|totale)|(check|kontrolle|controle)( ?\\(?100 ?%?\\)?)?:?");
     private static final Pattern OF_A_PHASE = Pattern.compile(".*(phase|fase|sub|zwischen|sous|part [a-z]).*");
     private static final Pattern PHASE_NUMBERED =
             Pattern.compile("(phase|fase|faza)\\s*[:\\-.#]?\\s*([a-z]|\\d{1,2}|[ivx]{1,4})\\d?\\b.*");
@@ -17,14 +17,15 @@ final class RowWords {
                     + "|[\\p{L}\\- /()]{0,30}(phase|fase)(?!\\p{L})[^.]{0,30}|([a-z]|\\d)[\\d.):\\-]*\\s*[-:.)]?\\s*[\\p{L}\\- ]{0,25}(phase|fase)\\b.{0,30}");
     private static final Pattern PHASE_LETTER = Pattern.compile("\\(?([a-h]\\d?|i{1,3}|iv|v)\\)?[.):]?");
     private static final Pattern PHASE_LIKE = Pattern.compile(
-            "(cool[- ]?down|after cool\\w*|cold|heated|hot|water|oil|fat|wax|aqueous|lipid|surfactants?|actives?|powders?|emulsifiers?|oils|fats|butters?|wasser|fett|ol|wirkstoffe|tenside|pigments?|fragrance|preserv\\w*|heat|abkuhl\\w*|kalt|warm|refroidi\\w*|others?)"
+            "(cool[- ]?down|after cool\\w*|extras|additives|clays?|salts|dry|wet|liquids?|solids?|waxes|lye( water)?|hydrosols?|essential oils|scents?|botanicals|at trace|at the end|to finish|zusatze|wachse|fette|lauge|cires|huiles|beurres|ajouts|cold|heated|hot|water|oil|fat|wax|aqueous|lipid|surfactants?|actives?|powders?|emulsifiers?|oils|fats|butters?|wasser|fett|ol|wirkstoffe|tenside|pigments?|fragrance|preserv\\w*|heat|abkuhl\\w*|kalt|warm|refroidi\\w*|others?)"
                     + "( (phase|part|stage|ingredients?|additions?|below \\d+.*|at \\d+.*))?:?");
     private static final Pattern METHOD = Pattern.compile(
             "(procedure|method|directions|instructions?|manufactur\\w*|making|preparation|process|steps?|how to( make)?|herstell\\w*|verfahren|arbeitsweise|arbeitsanweisung|zubereitung|anleitung|durchfuhrung|mode op\\w*|procede|protocole|fabricacion|elaboracion|procedimiento|metodo|procedimento|preparazione|bereiding|werkwijze)( .{0,20})?[:.]?");
     private static final Pattern FACT = Pattern.compile(
-            "(quantite a fabriquer|quantita da preparare|cantidad a fabricar|batch|batch ?size|batch ?weight|batch \\(.*\\)|total batch|for|makes|ansatz\\w*|chargengr\\w*|lot size|taille.*|size|yield|date|datum|fecha|data|version.*|rev\\w*\\.?|ph|ph[ -].*|final ph.*|target ph.*|viscosity.*|viskosit.*|density.*|dichte.*|page|seite|temp\\w*.*|total cost.*|cost.*|kosten.*|price.*|preis.*|fill\\w*.*|units?|pieces|stuck.*|loss.*|hlb.*|rpm.*|speed.*|mixing.*|shelf life.*|storage.*|menge gesamt|number of.*|anzahl.*|author|autor|by|prepared.*|erstellt.*|made by.*|customer|kunde|project|projekt|code|ref\\w*|type|typ|status|product.*|produkt.*|formula|formula (no|nr|name|code|id|number).*|formel|rezept\\w*|recept|recette|receta|ricetta|receita|recipe.*|name|title|titel|nom|produit.*|producto.*|notes?|hinweis\\w*|bemerkung\\w*|appearance|colou?r|odou?r|skin type.*|batch (no|nr|number|code).*|charge.*|lot (no|nr).*|stand|stand ?:.*|(rezept\\w*|formula|formule|ricetta|recette|receta|recept) ?(nr|no|n°|nº|#)?[.]? ?[\\d./-]+|cantidad total.*|quantita totale.*|quantidade total.*|(evaporation|water loss|verdunstung|verlust|perte|rendement|resa|merma).*)\\s?[:=]?");
+            "(quantite a fabriquer|quantita da preparare|cantidad a fabricar|batch|lot|lote|lotto|partita|vessel|kessel|cuve|batch ?size|batch ?weight|batch \\(.*\\)|total batch|for|makes|ansatz\\w*|chargengr\\w*|lot size|taille.*|size|yield|date|datum|fecha|data|version.*|rev\\w*\\.?|ph|ph[ -].*|final ph.*|target ph.*|viscosity.*|viskosit.*|density.*|dichte.*|page|seite|temp\\w*.*|total cost.*|cost.*|kosten.*|price.*|preis.*|fill\\w*.*|units?|pieces|stuck.*|loss.*|hlb.*|rpm.*|speed.*|mixing.*|shelf life.*|storage.*|menge gesamt|number of.*|anzahl.*|author|autor|by|prepared.*|erstellt.*|made by.*|customer|kunde|project|projekt|code|ref\\w*|type|typ|status|product.*|produkt.*|formula|formula (no|nr|name|code|id|number).*|formel|rezept\\w*|recept|recette|receta|ricetta|receita|recipe.*|name|title|titel|nom|produit.*|producto.*|notes?|hinweis\\w*|bemerkung\\w*|appearance|colou?r|odou?r|skin type.*|batch (no|nr|number|code).*|charge.*|lot (no|nr).*|stand|stand ?:.*|(rezept\\w*|formula|formule|ricetta|recette|receta|recept) ?(nr|no|n°|nº|#)?[.]? ?[\\d./-]+|cantidad total.*|quantita totale.*|quantidade total.*|(evaporation|water loss|verdunstung|verlust|perte|rendement|resa|merma).*|(rezept\\w*|formel|formula|recipe|artikel|doc\\w*|dok\\w*)[ -]?(nr|no|nummer|number|id))[.]?\\s?[:=]?");
     private static final Pattern TITLED = Pattern.compile(
             "(?iu)(?:calculation|kalkulation|calcul|calcolo|nom de la recette|nombre del producto|nome do produto|nome del prodotto|product|product name|f[oó]rmula|ficha|artikel|bezeichnung|produkt|produktname|formula|formula name|formel|rezept|rezeptur|recept|recette|receta|ricetta|receita|recipe|recipe name|name|title|titel|nom|nom du produit|produit|producto|prodotto|formule|formula title)(?:\\s*(?:n[r°oº.]*|no\\.|#)?\\s*[\\d./-]+)?\\s*[:=]\\s*(.*)");
+    private static final int LONGEST_FACT = 48;
     private static final Pattern LIST = Pattern.compile(
             "(ingredients?|zutaten|you need|you will need|du brauchst|ingredientes|ingredienti|what you need|materials?|rohstoffe)\\b[^:]{0,40}:|ingredients?|zutaten");
     private static final Pattern MAKES = Pattern.compile(".*\\b(makes|ergibt|for|fur|pour|para|per)\\s+(?<said>\\d.*)");
@@ -85,7 +86,14 @@ final class RowWords {
 
     /** Whether the words announce a fact about the whole: a date, a batch size, a pH. */
     static boolean isFact(String text) {
-        return FACT.matcher(Folding.of(text)).matches();
+        String folded = Folding.of(text);
+        int colon = folded.indexOf(':');
+        String asked = colon > 0 && colon <= LONGEST_FACT ? folded.substring(0, colon) : folded;
+        return FACT.matcher(folded).matches()
+                || FACT.matcher(asked.replaceAll("\\s*\\([^()]*\\)$", "")).matches() && asked.length() < folded.length()
+                || colon > 0
+                        && Halves.of(asked).stream()
+                                .anyMatch(half -> FACT.matcher(half).matches());
     }
 
     /** Whether the words say that ingredients follow, as in "Ingredients (makes 500 g):". */
@@ -109,15 +117,5 @@ final class RowWords {
         return (isList(text) || MAKES_SO_MUCH.matcher(text).matches()) && makes.matches()
                 ? Optional.of(makes.group("said"))
                 : Optional.empty();
-    }
-
-    /** How a phase is named in the formula: "A" becomes "Phase A". */
-    static String phaseName(String text) {
-        String whole = text.strip().replaceAll("[\\s:.\\-–]+$", "");
-        String plain = whole.contains("(") && !whole.startsWith("(") ? whole : whole.replaceAll("[)\\s]+$|^\\(", "");
-        if (isPhaseLetter(plain)) {
-            return "Phase " + plain.toUpperCase(java.util.Locale.ROOT);
-        }
-        return plain.isEmpty() ? "" : plain.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + plain.substring(1);
     }
 }

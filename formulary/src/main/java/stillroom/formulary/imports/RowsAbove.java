@@ -9,7 +9,8 @@ final class RowsAbove {
     private final List<Row> rows = new ArrayList<>();
     private final Running sinceTotal = new Running();
     private final Running sincePhase = new Running();
-    private BigDecimal all = BigDecimal.ZERO;
+    private final List<BigDecimal> all = new ArrayList<>();
+    private boolean closed;
     private int lines;
     private int phases;
     private boolean afterTotal;
@@ -54,6 +55,7 @@ final class RowsAbove {
         switch (row.kind()) {
             case LINE -> addLine(row);
             case TOTAL -> {
+                closed = closes(row);
                 sinceTotal.end();
                 sincePhase.end();
                 afterTotal = true;
@@ -67,16 +69,43 @@ final class RowsAbove {
                 sincePhase.end();
             }
             case SUBTOTAL, BLANK -> sincePhase.end();
-            case HEADING, TITLE, NOTE, LEFT_OUT -> {}
+            case TITLE -> {
+                sinceTotal.end();
+                closed = false;
+            }
+            case HEADING, NOTE, LEFT_OUT -> {}
         }
     }
 
     private void addLine(Row line) {
         lines++;
         afterTotal = false;
+        closed = false;
         sinceTotal.add(line);
         sincePhase.add(line);
-        all = line.hasAmount() ? all.add(line.figures().get(0).middle()) : all;
+        for (int i = 0; i < line.figures().size(); i++) {
+            BigDecimal value = line.figures().get(i).middle();
+            if (i < all.size()) {
+                all.set(i, all.get(i).add(value));
+            } else {
+                all.add(value);
+            }
+        }
+    }
+
+    private boolean closes(Row total) {
+        for (int i = 0; i < total.figures().size(); i++) {
+            Figure figure = total.figures().get(i);
+            if (figure.isNumber() && (SumRows.isNear(figure.middle(), all(i)) || fillsUp(i))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether the last total was that of all lines above and no line came since. */
+    boolean afterClosingTotal() {
+        return closed;
     }
 
     List<Row> rows() {
@@ -125,7 +154,12 @@ final class RowsAbove {
 
     /** The sum of the first column of amounts. */
     BigDecimal all() {
-        return all;
+        return all(0);
+    }
+
+    /** The sum of a column. */
+    BigDecimal all(int column) {
+        return column < all.size() ? all.get(column) : BigDecimal.ZERO;
     }
 
     boolean fillsUp(int column) {

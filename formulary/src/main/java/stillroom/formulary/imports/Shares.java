@@ -29,6 +29,10 @@ record Shares(List<Optional<BigDecimal>> percents, List<List<Flag>> lineFlags, L
     static Shares of(List<Figure> figures, Unit unit, Optional<BigDecimal> batch, Optional<BigDecimal> stated) {
         Optional<BigDecimal> whole = whole(figures, unit, batch, stated);
         boolean masses = unit.grams().isPresent();
+        boolean confirmed = stated.or(() -> batch)
+                .filter(total ->
+                        !isFar(sum(figures, unit), total.multiply(unit.grams().orElse(BigDecimal.ONE))))
+                .isPresent();
         List<Flag> flags = new ArrayList<>();
         List<Optional<BigDecimal>> percents = new ArrayList<>();
         List<List<Flag>> lineFlags = new ArrayList<>();
@@ -37,7 +41,12 @@ record Shares(List<Optional<BigDecimal>> percents, List<List<Flag>> lineFlags, L
             List<Flag> said = new ArrayList<>();
             percents.add(value(figure)
                     .flatMap(value -> percent(
-                            value, own, unit, masses ? whole : own.grams().isPresent() ? batch : whole, said)));
+                            value,
+                            own,
+                            unit,
+                            masses ? whole : own.grams().isPresent() ? batch : whole,
+                            confirmed,
+                            said)));
             lineFlags.add(said);
         }
         if (masses || unit == Unit.PART) {
@@ -55,14 +64,16 @@ record Shares(List<Optional<BigDecimal>> percents, List<List<Flag>> lineFlags, L
     }
 
     private static Optional<BigDecimal> percent(
-            BigDecimal value, Unit own, Unit column, Optional<BigDecimal> whole, List<Flag> said) {
+            BigDecimal value, Unit own, Unit column, Optional<BigDecimal> whole, boolean confirmed, List<Flag> said) {
         if (own == Unit.VOLUME) {
             said.add(Flag.doubt("The amount is a volume; weigh it, or reckon it with the density."));
             return Optional.empty();
         }
         if (own != column) {
-            said.add(Flag.doubt(
-                    "This amount is in " + own.words() + ", where the others are in " + column.words() + "."));
+            String sentence = "This amount is in " + own.words() + ", where the others are in " + column.words() + ".";
+            boolean sure =
+                    confirmed && own.grams().isPresent() && column.grams().isPresent();
+            said.add(sure ? Flag.note(sentence) : Flag.doubt(sentence));
         }
         if (own.isShare()) {
             return own.percent().map(value::multiply);

@@ -17,7 +17,7 @@ public final class SheetReading {
      */
     public static ReadSheet read(Grid grid, Guidance guidance, Predicate<String> knownName) {
         Map<String, Boolean> asked = new HashMap<>();
-        return remembering(grid, guidance, name -> asked.computeIfAbsent(name, knownName::test));
+        return remembering(LongCells.opened(grid), guidance, name -> asked.computeIfAbsent(name, knownName::test));
     }
 
     /** @param knownName answers the same name at once when asked again */
@@ -25,8 +25,7 @@ public final class SheetReading {
         Grid upright = guidance.turned().orElse(false) ? grid.turnedOver() : grid;
         ReadSheet asItStands = decided(upright, guidance, knownName);
         if (guidance.turned().isPresent()
-                || asItStands.formulas().stream()
-                        .anyMatch(formula -> formula.lines().size() > 2)
+                || longest(asItStands) > 2
                 || !asItStands.materials().isEmpty()) {
             return asItStands;
         }
@@ -74,6 +73,8 @@ public final class SheetReading {
 
     private static ReadSheet read(Grid grid, Terms terms) {
         List<ReadFormula> formulas = new ArrayList<>();
+        java.util.Set<Integer> behind = new java.util.HashSet<>();
+        List<ReadFormula> strays = new ArrayList<>();
         List<ReadMaterial> materials = new ArrayList<>();
         List<Column> columns = new ArrayList<>();
         Map<Integer, RowKind> kinds = new HashMap<>();
@@ -87,6 +88,7 @@ public final class SheetReading {
         boolean formulasLeft = lists.isEmpty() || lists.leavesFormulas();
         for (Table table : formulasLeft ? tables(lists.rest(), terms) : List.<Table>of()) {
             List<Row> rows = new RowReading(table, terms).read();
+            behind.addAll(BehindTotal.of(table, rows));
             breaks(table, terms).ifPresent(flags::add);
             rows.forEach(
                     row -> kinds.merge(row.place(), row.kind(), (one, other) -> one == RowKind.BLANK ? other : one));
@@ -96,10 +98,13 @@ public final class SheetReading {
             if (table.isShelfList(terms)) {
                 flags.add(Flag.doubt("This may as well be a list of materials: it is taken for a formula."));
             }
-            formulas.addAll(new FormulaReading(table, rows, terms).read());
+            for (ReadFormula formula : new FormulaReading(table, rows, terms).read()) {
+                (Stray.is(formula, rows, terms) ? strays : formulas).add(formula);
+            }
         }
+        Stray.flag(strays, formulas.isEmpty() && materials.isEmpty()).ifPresent(flags::add);
         if (formulasLeft) {
-            new Unread(lists.rest(), terms, kinds).flag().ifPresent(flags::add);
+            new Unread(lists.rest(), terms, kinds, behind).flag().ifPresent(flags::add);
         }
         columns.sort(java.util.Comparator.comparingInt(Column::place));
         return new ReadSheet(grid, formulas, materials, columns, kinds, terms.mark(), flags);

@@ -44,21 +44,21 @@ final class Sums {
         BigDecimal whole = segment.stream()
                 .filter(row ->
                         row.kind() == RowKind.LINE && place < row.figures().size())
-                .map(row -> scaled(row.figures().get(place)))
+                .map(row -> scaled(row.figures().get(place), unit))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
         for (Row row : segment) {
             Figure figure = place < row.figures().size() ? row.figures().get(place) : Figure.NOTHING;
             if (row.kind() == RowKind.LINE) {
-                all = all.add(scaled(figure));
-                part = part.add(scaled(figure));
+                all = all.add(scaled(figure, unit));
+                part = part.add(scaled(figure, unit));
                 open = open || !figure.isNumber();
             }
             if (row.kind() == RowKind.TOTAL && figure.isNumber()) {
                 // A total may stand above its lines.
-                judge(row, figure, total(all.signum() == 0 ? whole : all, unit, rest), flags);
+                judge(row, figure.middleIn(unit), total(all.signum() == 0 ? whole : all, unit, rest), flags);
             }
             if (row.kind() == RowKind.SUBTOTAL && figure.isNumber() && !open) {
-                judge(row, figure, Optional.of(part), flags);
+                judge(row, figure.middleIn(unit), Optional.of(part), flags);
             }
             if (row.kind() == RowKind.SUBTOTAL || row.kind() == RowKind.PHASE) {
                 part = BigDecimal.ZERO;
@@ -67,8 +67,8 @@ final class Sums {
         }
     }
 
-    private static BigDecimal scaled(Figure figure) {
-        return figure.isNumber() ? figure.middle() : BigDecimal.ZERO;
+    private static BigDecimal scaled(Figure figure, Unit unit) {
+        return figure.isNumber() ? figure.middleIn(unit) : BigDecimal.ZERO;
     }
 
     /** What a total must say: with a line to 100 in per cent 100; in grams it is not known. */
@@ -81,10 +81,10 @@ final class Sums {
                 : unit == Unit.FRACTION ? Optional.of(BigDecimal.ONE) : Optional.empty();
     }
 
-    private static void judge(Row row, Figure stated, Optional<BigDecimal> sum, List<Flag> flags) {
-        BigDecimal allowed = ROUNDING.max(stated.middle().movePointLeft(4));
-        if (sum.isPresent() && stated.middle().subtract(sum.get()).abs().compareTo(allowed) > 0) {
-            flags.add(Flag.doubt("Row " + (row.place() + 1) + " states a total of " + Shares.plain(stated.middle())
+    private static void judge(Row row, BigDecimal stated, Optional<BigDecimal> sum, List<Flag> flags) {
+        BigDecimal allowed = ROUNDING.max(stated.movePointLeft(4));
+        if (sum.isPresent() && stated.subtract(sum.get()).abs().compareTo(allowed) > 0) {
+            flags.add(Flag.doubt("Row " + (row.place() + 1) + " states a total of " + Shares.plain(stated)
                     + ", but the lines add up to " + Shares.plain(sum.get()) + "."));
         }
     }

@@ -118,7 +118,10 @@ record Tables(Grid grid, Terms terms) {
                     && (!heads.get(i).phase().isEmpty()
                             || table.titles().isEmpty()
                             || table.titles().stream().allMatch(this::isPhaseRow));
-            boolean whole = i > 0 && new Wholeness(joined.get(joined.size() - 1), terms).isWhole();
+            boolean whole = i > 0
+                    && new Wholeness(joined.get(joined.size() - 1), terms).isWhole()
+                    && !new GrandTotal(grid, terms, joined.get(joined.size() - 1), tables.subList(i, tables.size()))
+                            .isStated();
             if (goesOn && !whole) {
                 Table before = joined.remove(joined.size() - 1);
                 List<Integer> rows = new ArrayList<>(before.heads());

@@ -6,8 +6,8 @@ import java.util.regex.Pattern;
 final class Talk {
     private static final Pattern MEASURED = Pattern.compile(
             ".*\\d\\s*(°\\s*[cf]?|[cf]\\b|grad|degrees|min\\b|mins\\b|minut\\w*|sec\\b|sek\\b|seconds?|sekunden|stunden|std\\b|hours?|heures?|horas?|ore\\b|rpm|u/min|tr/min|giri)(?!\\p{L}).*");
-    private static final Pattern SENTENCE =
-            Pattern.compile(".*\\p{L}{3,}[.!?]\\s+\\p{Lu}.*|(\\S+\\s+){3,}\\S*\\p{L}{3}[.!]|(\\S+\\s+){4,}\\S+[.!]");
+    private static final Pattern SENTENCE = Pattern.compile(
+            ".*\\p{L}{3,}[.!?]\\s+\\p{Lu}\\p{L}.*|(\\S+\\s+){3,}\\S*\\p{L}{3}[.!]|(\\S+\\s+){4,}\\S+[.!]");
 
     /** What is done at the bench: in most languages the sentence begins with it, in some it ends with it. */
     private static final Pattern DONE = Pattern.compile(

@@ -11,6 +11,12 @@ import java.util.regex.Pattern;
 record Titles(Grid grid, List<Row> rows) {
     private static final Pattern SIZE =
             Pattern.compile("(" + Numeral.FORM + ")\\s*(g|gr|grams?|gramm|kg|kilo|mg|oz|lbs?)?(?![\\p{L}\\d%])");
+    /** "12 tins of 30 g" are 360 g; "for 6 jars" says no mass. */
+    private static final Pattern PIECES = Pattern.compile(
+            "(?<![\\d.,])(\\d{1,4})\\s+(?:\\p{L}[\\p{L}-]*\\s+){0,3}?(?:of|à|a|zu|je|de|di|da|von|van|x|×|@)\\s+("
+                    + Numeral.FORM + "\\s*(?:g|gr|grams?|gramm|kg)(?!\\p{L}))");
+
+    private static final Pattern COUNT = Pattern.compile("^\\s*\\d+\\s+\\p{L}{2}");
     private static final Pattern LETTERHEAD = Pattern.compile(
             "(?i)@|www\\.|https?:|\\btel\\b|\\bphone\\b|\\bfax\\b|\\d{5}\\s+\\p{L}|\\b(ltd|gmbh|s\\.?r\\.?l|sarl|inc|bv|oy|ab)\\b|(stra(ß|ss)e|street|road|avenue|\\bvia\\b|\\bcalle\\b|\\brue\\b).*\\d");
     private static final Pattern NO_NAME = Pattern.compile(
@@ -73,8 +79,14 @@ record Titles(Grid grid, List<Row> rows) {
     }
 
     private static Optional<BigDecimal> grams(String said, Optional<Mark> mark) {
-        Matcher size = SIZE.matcher(said.toLowerCase(Locale.ROOT));
-        if (!size.find()) {
+        String lower = said.toLowerCase(Locale.ROOT);
+        Matcher pieces = PIECES.matcher(lower);
+        if (pieces.find()) {
+            Optional<BigDecimal> each = grams(pieces.group(2), mark);
+            return each.map(mass -> mass.multiply(new BigDecimal(pieces.group(1))));
+        }
+        Matcher size = SIZE.matcher(lower);
+        if (!size.find() || size.group(2) == null && COUNT.matcher(lower).find()) {
             return Optional.empty();
         }
         BigDecimal grams = Optional.ofNullable(size.group(2))

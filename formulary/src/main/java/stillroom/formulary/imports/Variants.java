@@ -7,29 +7,60 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Tells whether several columns of amounts are the same formula in several units, or several formulas. */
-record Variants(Table table, List<Row> rows, Guidance guidance) {
+record Variants(Table table, List<Row> rows) {
     private static final double ALIKE = 0.02;
 
     List<Variant> find() {
         List<Column> columns = table.columns(Meaning.AMOUNT);
         int count = Math.max(1, columns.size());
-        List<Integer> used =
-                IntStream.range(0, count).filter(this::isUsed).boxed().toList();
+        List<Integer> used = withoutMeasures(
+                IntStream.range(0, count).filter(this::isUsed).boxed().toList());
         if (used.size() < 2) {
-            return List.of(new Variant(used.isEmpty() ? 0 : used.get(0), List.of(), "", false));
+            return List.of(new Variant(used.isEmpty() ? 0 : used.get(0), List.of(), "", false, false));
         }
-        int main = main(columns, used);
+        List<Integer> present =
+                used.stream().filter(place -> !isOld(columns, place)).toList();
+        int main = main(columns, present.isEmpty() ? used : present);
         List<Integer> same = used.stream()
-                .filter(place -> place == main || isCheck(columns, main, place))
+                .filter(place -> place == main
+                        || isCheck(columns, main, place)
+                                && (!isOld(columns, place) || !isShare(columns.get(place), place)))
                 .toList();
         List<Integer> others =
                 used.stream().filter(place -> !same.contains(place)).toList();
+        boolean one = others.stream().allMatch(place -> isOld(columns, place)) && !isOld(columns, main);
         List<Variant> variants = new ArrayList<>();
-        variants.add(variant(columns, main, without(same, main), !others.isEmpty()));
+        variants.add(
+                variant(columns, main, without(same, main), !others.isEmpty()).alone(one));
         for (int other : others) {
             variants.add(variant(columns, other, List.of(), true));
         }
         return variants;
+    }
+
+    private static boolean isOld(List<Column> columns, int place) {
+        return place < columns.size()
+                && columns.size() > 1
+                && OldColumns.isOld(columns.get(place).heading());
+    }
+
+    /** Cups, spoons and handfuls beside masses are the same amounts once more. */
+    private List<Integer> withoutMeasures(List<Integer> used) {
+        List<Integer> weighed = used.stream().filter(this::isWeighed).toList();
+        return weighed.isEmpty() ? used : weighed;
+    }
+
+    private boolean isWeighed(int place) {
+        long measures = lines().stream()
+                .map(row -> row.figures().get(place))
+                .filter(figure ->
+                        figure.unit().filter(unit -> unit == Unit.VOLUME).isPresent()
+                                || figure.kind() == Figure.Kind.UNREADABLE)
+                .count();
+        long all = lines().stream()
+                .filter(row -> row.figures().get(place).kind() != Figure.Kind.NONE)
+                .count();
+        return measures * 2 <= all;
     }
 
     private static List<Integer> without(List<Integer> places, int main) {
@@ -37,7 +68,7 @@ record Variants(Table table, List<Row> rows, Guidance guidance) {
     }
 
     private Variant variant(List<Column> columns, int main, List<Integer> checks, boolean many) {
-        return new Variant(main, checks, columns.get(main).heading(), many);
+        return new Variant(main, checks, columns.get(main).heading(), many, isOld(columns, main));
     }
 
     /** A share before a mass: it says the same at every batch size. */

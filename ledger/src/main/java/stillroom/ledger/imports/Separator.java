@@ -18,6 +18,8 @@ enum Separator {
 
     private static final int LINES_LOOKED_AT = 200;
     private static final Pattern DECLARED = Pattern.compile("\\A\"?sep=(.)\"?\\R");
+    private static final Pattern ALL_QUOTED =
+            Pattern.compile("\\A\\s*\"[^\"\\n]*\"(?:([,;\\t|])\"[^\"\\n]*\")(?:\\1\"[^\"\\n]*\")*\\s*\\R");
     private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"");
 
     private final char sign;
@@ -40,12 +42,12 @@ enum Separator {
     /** The one that the text declares, or the one that parts most lines into the same number of columns. */
     static Separator of(String text) {
         Matcher declared = DECLARED.matcher(text);
+        Matcher quoted = ALL_QUOTED.matcher(text);
+        if (quoted.find()) {
+            return of(quoted.group(1).charAt(0));
+        }
         if (declared.find()) {
-            char sign = declared.group(1).charAt(0);
-            return Arrays.stream(values())
-                    .filter(one -> one.sign == sign)
-                    .findFirst()
-                    .orElse(COMMA);
+            return of(declared.group(1).charAt(0));
         }
         List<String> lines = text.lines()
                 .filter(line -> !line.isBlank())
@@ -57,6 +59,13 @@ enum Separator {
                 .max(Comparator.comparingDouble((Separator one) -> one.fitness(lines))
                         .thenComparing(one -> -one.ordinal()))
                 .orElse(NONE);
+    }
+
+    private static Separator of(char sign) {
+        return Arrays.stream(values())
+                .filter(one -> one.sign == sign)
+                .findFirst()
+                .orElse(COMMA);
     }
 
     /** A line such as "sep=;" that some spreadsheets write in front. */

@@ -17,6 +17,10 @@ final class TextReading {
     private static final Pattern MARKUP =
             Pattern.compile("(?is)\\s*(<!doctype html|<html|<table|<\\?xml|<\\?mso|\\{\\\\rtf).*");
 
+    private static final Pattern LEADER =
+            Pattern.compile("(\\S)[ \\t]*(?:[.·_]{4,}|(?:[.·] ){4,}|…{2,})[ \\t]*(?=\\S)");
+    private static final int LEADERS = 3;
+
     private TextReading() {}
 
     static Grid read(String name, byte[] bytes) {
@@ -27,11 +31,18 @@ final class TextReading {
             throw new UnreadableSheet("is a page or a document, no table. Save it as XLSX or CSV and take that.");
         }
         List<String> remarks = new ArrayList<>(decoded.remarks());
-        String text = Separator.withoutDeclaration(decoded.text());
-        Separator separator = Separator.of(decoded.text());
+        String text = withoutLeaders(Separator.withoutDeclaration(decoded.text()));
+        Separator separator = Separator.of(text.equals(decoded.text()) ? text : withoutLeaders(decoded.text()));
         List<List<String>> records = records(text, separator, remarks);
         List<List<String>> mended = separator == Separator.COMMA ? DecimalCommas.joined(records, remarks) : records;
         return new Grid(SpreadsheetFile.stem(name), cells(mended), remarks, false);
+    }
+
+    /** "Beeswax ....... 22": rows of points lead from the name to the amount. */
+    private static String withoutLeaders(String text) {
+        return LEADER.matcher(text).results().limit(LEADERS).count() == LEADERS
+                ? LEADER.matcher(text).replaceAll("$1\t")
+                : text;
     }
 
     private static List<List<String>> records(String text, Separator separator, List<String> remarks) {

@@ -49,11 +49,20 @@ final class Marks {
                     .max(Comparator.comparingLong(formula -> likeness(wanted, formula)))
                     .filter(formula -> likeness(wanted, formula) > 0);
             read.ifPresent(left::remove);
-            judge(file, Optional.of(wanted), read, sheetFlags, nothing || read.isEmpty() && doubted);
+            judge(file, Optional.of(wanted), read, flagsOf(read, sheets), nothing || read.isEmpty() && doubted);
         }
-        left.forEach(more -> judge(file, Optional.empty(), Optional.of(more), sheetFlags, nothing));
+        left.forEach(
+                more -> judge(file, Optional.empty(), Optional.of(more), flagsOf(Optional.of(more), sheets), nothing));
         judgeMaterials(
                 file, meant.materials() == null ? List.of() : meant.materials(), materials, sheetFlagged, nothing);
+    }
+
+    /** What is said of the sheet in which a formula was read; of all sheets where it was read in none. */
+    private static List<Flag> flagsOf(Optional<ReadFormula> read, List<ReadSheet> sheets) {
+        return sheets.stream()
+                .filter(sheet -> read.isEmpty() || sheet.formulas().stream().anyMatch(formula -> formula == read.get()))
+                .flatMap(sheet -> sheet.flags().stream())
+                .toList();
     }
 
     /** How many lines a formula that was read has in common with one that was meant. */
@@ -167,9 +176,10 @@ final class Marks {
                 && read.amount().map(amount -> agrees(meant.amount(), amount)).orElse(false);
     }
 
-    /** "Phase A" and "A" name the same phase. */
+    /** "Phase A" and "A" name the same phase; names of phases are shown with a capital. */
     private static String bare(String phase) {
-        return phase.replaceFirst("(?i)^(phase|fase)\\s+(?=\\S{1,3}$)", "");
+        String plain = phase.replaceFirst("(?i)^(phase|fase)\\s+(?=\\S{1,3}$)", "");
+        return plain.isEmpty() ? plain : plain.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + plain.substring(1);
     }
 
     private static boolean agrees(String meant, Amount amount) {

@@ -14,7 +14,7 @@ import stillroom.formulary.trial.TrialSet;
 /**
  * One set of trials: its runs in the order in which to make them.
  *
- * @param planSize grams proposed for one beaker
+ * @param planSize grams proposed for the first beaker
  * @param mark of what is stored now
  * @param stale what is stored otherwise than typed, where the form came too late; empty otherwise
  */
@@ -153,8 +153,11 @@ public record TrialPage(
         return String.join(", ", parts);
     }
 
+    /** The first beaker is proposed in the usual size; the plan itself then proposes the size of the last one. */
     public String planPath(Row row) {
-        return "/products/" + set.product() + "/versions/" + row.version() + "/plan?by=mass&mass=" + planSize;
+        boolean first = rows.stream().allMatch(one -> one.batchCode().isEmpty());
+        return "/products/" + set.product() + "/versions/" + row.version() + "/plan"
+                + (first ? "?by=mass&mass=" + planSize : "");
     }
 
     public long weighedRuns() {

@@ -235,7 +235,14 @@ class TrialFaultsTest {
         assertThat(desk.get("/products/" + set.product() + "/versions/" + run.version() + "/plan")
                         .body())
                 .contains(back, "Weigh out three, run " + run.order());
+        String plan =
+                "/products/" + set.product() + "/versions/" + set.runs().get(3).version() + "/plan";
+        assertThat(desk.get("/trials/" + set.key()).body()).contains(plan + "?by=mass&amp;mass=100");
         lines.weigh(set, run, 50, 30, 20);
+        assertThat(desk.get("/trials/" + set.key()).body()).contains("href=\"" + plan + "\"");
+        assertThat(desk.get(plan).body())
+                .describedAs("the size of the beaker before is proposed for the next")
+                .containsPattern("id=\"mass\"[^>]*value=\"100\"");
         long batch = desk.ledger()
                 .batches()
                 .byCode("T-" + run.version())

@@ -16,7 +16,7 @@ import java.util.Map;
  * @param variables process variables
  * @param responses what is measured
  * @param design how the runs were chosen
- * @param runs in the order of the design
+ * @param runs in the order in which they are made
  */
 public record TrialSet(
         String key,

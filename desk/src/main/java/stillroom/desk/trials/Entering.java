@@ -79,7 +79,7 @@ final class Entering {
         List<Double> settings = new ArrayList<>();
         for (int k = 0; k < set.variables().size(); k++) {
             String field = "s" + run.version() + "-" + k;
-            settings.add(input.number(field, set.variables().get(k).name(), "-" + LARGE, LARGE)
+            settings.add(input.reading(field, set.variables().get(k).name(), "-" + LARGE, LARGE)
                     .orElse(run.settings().get(k)));
         }
         String note = input.has("note" + run.version()) ? input.text("note" + run.version()) : run.note();

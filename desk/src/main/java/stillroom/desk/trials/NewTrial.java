@@ -139,8 +139,8 @@ final class NewTrial {
             if (name.isEmpty()) {
                 continue;
             }
-            Optional<Double> low = input.number("variable" + k + "low", "The lowest setting", SMALL, LARGE);
-            Optional<Double> high = input.number("variable" + k + "high", "The highest setting", SMALL, LARGE);
+            Optional<Double> low = input.reading("variable" + k + "low", "The lowest setting", SMALL, LARGE);
+            Optional<Double> high = input.reading("variable" + k + "high", "The highest setting", SMALL, LARGE);
             if (low.isEmpty() || high.isEmpty() || low.get() >= high.get()) {
                 input.refuse("variable" + k, name + " needs a lowest and a higher highest setting.");
             } else {

@@ -530,6 +530,9 @@ class BenchPagesTest {
                         .body())
                 .contains("Give the figure that was read, or words.");
         assertThat(screen("?do=read&kind=VISCOSITY&vessel=Kettle")).contains("Spindle or cup", "Torque, %");
+        assertThat(bench.act(batch, Map.of("act", "read", "kind", "VISCOSITY", "value", "3,400", "vessel", "Kettle"))
+                        .body())
+                .contains("3,400 may mean 3400 or 3.4: type the one that is meant");
     }
 
     @Test

@@ -47,10 +47,10 @@ final class ReadingReader {
         return switch (kind) {
             case PH -> wanted(input.number("value", "The pH", "0", "14"), "The pH");
             case TEMPERATURE -> wanted(input.number("value", "The temperature", "-40", "250"), "The temperature");
-            case VISCOSITY -> input.number("value", "The figure", "0.001", "100000000");
+            case VISCOSITY -> input.reading("value", "The figure", "0.001", "100000000");
             case DENSITY -> wanted(input.number("value", "The density", "0.01", "30"), "The density");
             case SHADE, APPEARANCE, ODOUR -> Optional.empty();
-            case OTHER -> input.number("value", "The figure", "-1000000000", "1000000000");
+            case OTHER -> input.reading("value", "The figure", "-1000000000", "1000000000");
         };
     }
 

@@ -26,14 +26,17 @@ record ResolvedLine(Phase phase, Line line, Percent percent, boolean toHundred, 
         return line.materialKey();
     }
 
-    /** All lines that are more than 0 %, in working order. The formula must have passed {@link PlanProblems}. */
+    /**
+     * All lines that are more than 0 %, in working order, and those up to a reading of which nobody has stated how much is
+     * expected: they are poured all the same. The formula must have passed {@link PlanProblems}.
+     */
     static List<ResolvedLine> of(Formula formula) {
         Percent missing = Percent.HUNDRED.minus(new Percent(FormulaSum.withoutToHundred(formula)));
         List<ResolvedLine> resolved = new ArrayList<>();
         for (Phase phase : formula.phases()) {
             for (Line line : phase.lines()) {
                 ResolvedLine one = of(phase, line, missing);
-                if (!one.percent.isZero()) {
+                if (!one.percent.isZero() || one.reading().isPresent()) {
                     resolved.add(one);
                 }
             }

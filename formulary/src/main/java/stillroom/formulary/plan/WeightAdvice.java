@@ -17,6 +17,12 @@ final class WeightAdvice {
     private WeightAdvice() {}
 
     static List<Advice> of(LineInHand line, Grams target, Optional<LineInHand> carrier) {
+        if (line.line().percent().isZero()) {
+            return List.of(new Advice(
+                    "How much is expected is not stated.",
+                    List.of("Have some ready, and add it up to the reading.", "State it in the formula."),
+                    false));
+        }
         List<Advice> advice = new ArrayList<>();
         Balance balance = line.weighing().balance();
         Grams minimum = line.weighing().minimum(line.tolerance());

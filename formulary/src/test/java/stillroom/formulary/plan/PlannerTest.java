@@ -12,9 +12,11 @@ import stillroom.formulary.Problem;
 import stillroom.formulary.formula.Amount;
 import stillroom.formulary.formula.Formula;
 import stillroom.formulary.formula.Phase;
+import stillroom.formulary.formula.ReadingKind;
 import stillroom.formulary.material.Lot;
 import stillroom.formulary.plan.PlannedLine.Advice;
 import stillroom.formulary.plan.PlannedLine.LotShare;
+import stillroom.formulary.quantity.Grams;
 import stillroom.formulary.quantity.Percent;
 import stillroom.formulary.quantity.PercentRange;
 
@@ -87,6 +89,30 @@ class PlannerTest {
         Plan plan = planner(List.of()).plan(formula, new BatchSize.Stated(g("200")), Map.of());
         assertThat(weightAdvice(plan.line("x").orElseThrow()).choices())
                 .anyMatch(says -> says.startsWith("Make a premix: ") && says.endsWith(" g less of humectant 1."));
+    }
+
+    /** As a sheet leaves it that says "citric acid, q.s. to pH" and no more. */
+    @Test
+    void anAcidUpToThePhIsPlannedThoughNobodySaidHowMuch() {
+        Formula formula = new Formula(List.of(new Phase(
+                "a",
+                "all",
+                List.of(
+                        line("w", "water", new Amount.ToHundred()),
+                        line("h", "humectant-1", Amount.fixed("5")),
+                        line(
+                                "x",
+                                "acid-1",
+                                new Amount.ToReading(ReadingKind.PH, Percent.ZERO, PercentRange.of("0", "0")))),
+                List.of())));
+        Plan plan = planner(List.of()).plan(formula, KILO, Map.of());
+        PlannedLine acid = plan.line("x").orElseThrow();
+        assertThat(acid.toReading()).isTrue();
+        assertThat(acid.target()).isEqualTo(Grams.ZERO);
+        assertThat(acid.advice()).extracting(Advice::says).containsExactly("How much is expected is not stated.");
+        assertThat(plan.refused()).isFalse();
+        assertThat(Grams.sum(plan.lines().stream().map(PlannedLine::target).toList()))
+                .isEqualTo(g("1000"));
     }
 
     @Test

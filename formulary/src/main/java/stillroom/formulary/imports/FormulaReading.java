@@ -67,7 +67,7 @@ record FormulaReading(Table table, List<Row> rows, Terms terms, String named) {
                         segment,
                         variant.main())
                 .ifPresent(flags::add);
-        flags.addAll(ColumnDoubts.of(table, segment, variant.main(), terms).judge());
+        flags.addAll(ColumnDoubts.of(table, segment, variant.main(), terms));
         flags.addAll(new Leftovers(table, segment, variant.main(), terms).judge());
         LineDoubts doubts = new LineDoubts(segment, variant.main(), unit.unit(), terms);
         boolean guessed =

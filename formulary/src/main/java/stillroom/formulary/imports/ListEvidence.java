@@ -84,7 +84,7 @@ record ListEvidence(int list, int formula, boolean shares, boolean whole, boolea
         int points = 0;
         points += hasShares(table) ? 3 : amounts.isEmpty() ? 0 : 1;
         points += isWhole(table, totals) ? 6 : 0;
-        points += summed ? 3 : 0;
+        points += summed || isSummedElsewhere(table, totals) ? 3 : 0;
         points += summed && has(table, Meaning.STOCK) ? 2 : 0;
         points += isNowhereAsNeeded(table) ? 0 : 4;
         points += hasPhases(table) ? 3 : 0;
@@ -95,6 +95,19 @@ record ListEvidence(int list, int formula, boolean shares, boolean whole, boolea
                 ? 3
                 : 0;
         return points + told(table, 10, meaning -> meaning == Meaning.AMOUNT);
+    }
+
+    /** Totals under a column of which nothing is known, and under none of the shelf. */
+    private static boolean isSummedElsewhere(ListTable table, List<Integer> totals) {
+        return totals.stream()
+                        .anyMatch(row -> table.columns().stream()
+                                .anyMatch(column -> column.meaning() == Meaning.LEFT_OUT
+                                        && !column.told()
+                                        && ListColumns.isFigure(table.cell(row, column))))
+                && totals.stream()
+                        .noneMatch(row -> table.columns().stream()
+                                .anyMatch(column -> column.meaning().isOfTheShelf()
+                                        && ListColumns.isFigure(table.cell(row, column))));
     }
 
     /** What the maker said that columns are. */

@@ -35,7 +35,7 @@ record LoneRows(RowSight sight, boolean phasesNamed) {
             return RowKind.LINE;
         }
         if (RowWords.isPhaseAlone(name)) {
-            return RowKind.PHASE;
+            return sight.isBehindAll(line) ? RowKind.NOTE : RowKind.PHASE;
         }
         if (sight.isAnnouncement(line)) {
             return RowKind.PHASE;

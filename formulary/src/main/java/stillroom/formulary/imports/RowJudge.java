@@ -86,14 +86,10 @@ final class RowJudge {
         boolean phaseName = RowWords.isPhase(name)
                 || RowWords.isPhaseAlone(name) && totals.isSumOfNext(line)
                 || RowWords.isPhaseLetter(name) && name.matches(".*\\p{L}.*");
-        return !known && phaseName && !isPhraseOfALine(line) && !isBehindAll(line)
-                ? Optional.of(RowKind.PHASE)
-                : Optional.empty();
-    }
-
-    /** A remark below everything may speak of a phase: "No gel phase". */
-    private boolean isBehindAll(Row line) {
-        return sight.above.afterClosingTotal() && line.place() > sight.lastLine();
+        if (known || !phaseName || isPhraseOfALine(line)) {
+            return Optional.empty();
+        }
+        return Optional.of(sight.isBehindAll(line) ? RowKind.NOTE : RowKind.PHASE);
     }
 
     /** A column of phases beside it says that this is an ingredient, whatever it is called. */

@@ -56,6 +56,11 @@ final class RowSight {
         return terms.knownName().test(name(line)) && !RowWords.isPhaseNumbered(name(line));
     }
 
+    /** A remark below everything may speak of a phase: "No gel phase", "1. Heat phase A". */
+    boolean isBehindAll(Row line) {
+        return above.afterClosingTotal() && line.place() > lastLine;
+    }
+
     boolean isCertainLine(Row line) {
         String first = cells.firstText(line.place());
         return line.hasAmount()

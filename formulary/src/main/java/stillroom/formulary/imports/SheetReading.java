@@ -95,9 +95,6 @@ public final class SheetReading {
             table.columns().stream()
                     .filter(column -> columns.stream().noneMatch(one -> one.place() == column.place()))
                     .forEach(columns::add);
-            if (table.isShelfList(terms)) {
-                flags.add(Flag.doubt("This may as well be a list of materials: it is taken for a formula."));
-            }
             for (ReadFormula formula : new FormulaReading(table, rows, terms).read()) {
                 (Stray.is(formula, rows, terms) ? strays : formulas).add(formula);
             }

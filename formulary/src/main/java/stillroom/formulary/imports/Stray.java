@@ -6,11 +6,12 @@ import java.util.stream.Collectors;
 
 /** Tables with words and figures that nothing shows to be a formula: lists of equipment, revisions, steps of the work. */
 final class Stray {
+    private static final int MOST = 12;
+
     private Stray() {}
 
     /**
-     * Whether nothing speaks for a formula: no name of a material, no unit, no total, no sum that closes, no line that fills up,
-     * no phase.
+     * Whether nothing speaks for a formula: no name of a material, no unit, no total, no phase, nothing but a few whole numbers.
      */
     static boolean is(ReadFormula formula, List<Row> rows, Terms terms) {
         boolean decided =
@@ -21,7 +22,20 @@ final class Stray {
         boolean nameless = formula.lines().stream().allMatch(line -> line.name().isEmpty());
         boolean summed = rows.stream().anyMatch(row -> row.kind() == RowKind.TOTAL && row.hasAmount());
         boolean phases = formula.lines().stream().anyMatch(line -> !line.phase().isEmpty());
-        return !decided && (nameless || !unit && !known && !summed && !phases);
+        return !decided && (nameless || !unit && !known && !summed && !phases && isCounting(rows));
+    }
+
+    /** A few whole numbers count pieces, steps or revisions; amounts have decimals, or there are many of them. */
+    private static boolean isCounting(List<Row> rows) {
+        List<Figure> figures = rows.stream()
+                .filter(row -> row.kind() == RowKind.LINE)
+                .flatMap(row -> row.figures().stream())
+                .filter(Figure::isAmount)
+                .toList();
+        return figures.size() <= MOST
+                && figures.stream()
+                        .allMatch(figure -> figure.isNumber()
+                                && figure.middle().stripTrailingZeros().scale() <= 0);
     }
 
     /** What is said of them, if there are any. */

@@ -5,6 +5,8 @@ import java.util.List;
 
 /** Parts a sheet into tables. */
 record Tables(Grid grid, Terms terms) {
+    private static final int PHASES = 12;
+
     List<Table> find() {
         List<Head> heads = new Heads(grid, terms).find();
         if (heads.isEmpty()) {
@@ -20,24 +22,25 @@ record Tables(Grid grid, Terms terms) {
 
     private Table below(List<Head> heads, int place) {
         Head head = heads.get(place);
+        int first = heads.get(0).row();
         int last = heads.stream()
                 .filter(other -> other.row() > head.row())
                 .mapToInt(other ->
-                        titles(other).stream().mapToInt(row -> row).min().orElse(other.row()) - 1)
+                        titles(other, first).stream().mapToInt(row -> row).min().orElse(other.row()) - 1)
                 .findFirst()
                 .orElse(grid.height() - 1);
         List<Integer> rows = new ArrayList<>();
         for (int row = head.row(); row < head.row() + head.height(); row++) {
             rows.add(row);
         }
-        Table table =
-                new Table(grid, head.columns(), titles(head), rows, head.row() + head.height(), last, head.phase());
+        Table table = new Table(
+                grid, head.columns(), titles(head, first), rows, head.row() + head.height(), last, head.phase());
         boolean alone = heads.stream().noneMatch(other -> other != head && other.row() == head.row());
         return ColumnRoles.told(table, terms, alone ? 0 : head.left(), alone ? grid.width() - 1 : head.right());
     }
 
     /** The rows right above the headings that hold no amount beside a name: title, date, batch size. */
-    private List<Integer> titles(Head head) {
+    private List<Integer> titles(Head head, int firstHead) {
         List<Integer> titles = new ArrayList<>();
         int row = head.row() - 1;
         int blanks = 0;
@@ -48,7 +51,7 @@ record Tables(Grid grid, Terms terms) {
             row--;
         }
         boolean total = row > 0 && isTotal(row) && nothingButWords(row - 1);
-        boolean top = head.row() <= 25 && (total || nothingButWords(row) || isFewFigures(head, row));
+        boolean top = head.row() <= 25 && (total || nothingButWords(row) || isFewFigures(head, row, firstHead));
         for (; top && row >= 0; row--) {
             if (!isBlank(row)) {
                 titles.add(0, row);
@@ -58,14 +61,13 @@ record Tables(Grid grid, Terms terms) {
     }
 
     /** Above the first headings a figure or two are facts and no lines. */
-    private boolean isFewFigures(Head head, int last) {
+    private boolean isFewFigures(Head head, int last, int firstHead) {
         long figures = java.util.stream.IntStream.rangeClosed(0, last)
                 .filter(row -> !isBlank(row) && !isTitle(row))
                 .count();
         boolean named =
                 head.columns().stream().anyMatch(column -> column.meaning().names());
-        boolean first = new Heads(grid, terms).find().stream().noneMatch(other -> other.row() < head.row());
-        return figures < 3 && named && first;
+        return figures < 3 && named && head.row() == firstHead;
     }
 
     /** A total may stand above everything. */
@@ -118,10 +120,7 @@ record Tables(Grid grid, Terms terms) {
                     && (!heads.get(i).phase().isEmpty()
                             || table.titles().isEmpty()
                             || table.titles().stream().allMatch(this::isPhaseRow));
-            boolean whole = i > 0
-                    && new Wholeness(joined.get(joined.size() - 1), terms).isWhole()
-                    && !new GrandTotal(grid, terms, joined.get(joined.size() - 1), tables.subList(i, tables.size()))
-                            .isStated();
+            boolean whole = goesOn && isWhole(joined.get(joined.size() - 1), tables.subList(i, tables.size()));
             if (goesOn && !whole) {
                 Table before = joined.remove(joined.size() - 1);
                 List<Integer> rows = new ArrayList<>(before.heads());
@@ -133,6 +132,12 @@ record Tables(Grid grid, Terms terms) {
             }
         }
         return joined;
+    }
+
+    /** A formula by itself, unless a total of this and the few that follow stands at the end. */
+    private boolean isWhole(Table before, List<Table> others) {
+        return new Wholeness(before, terms).isWhole()
+                && (others.size() > PHASES || !new GrandTotal(grid, terms, before, others).isStated());
     }
 
     private boolean isPhaseRow(int row) {

@@ -50,7 +50,10 @@ public final class ActionWords {
         String name = name(add.line().materialKey());
         return add.unread()
                 ? name + ": " + Format.grams(add.poured()) + " g is in, "
-                        + Format.grams(add.line().target()) + " g expected; read now"
+                        + (add.line().target().isZero()
+                                ? ""
+                                : Format.grams(add.line().target()) + " g expected; ")
+                        + "read now"
                 : "Add " + name + " up to the reading";
     }
 

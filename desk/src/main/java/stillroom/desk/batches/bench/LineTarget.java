@@ -45,7 +45,7 @@ final class LineTarget {
         Grams open = line.target().minus(poured);
         return new Panel.Target(
                 line.lineId(),
-                grams(line.target()),
+                unstated() ? "" : grams(line.target()),
                 grams(line.tolerance()),
                 poured.isZero() ? "" : grams(poured),
                 grams(open),
@@ -56,12 +56,17 @@ final class LineTarget {
                 DeviationBar.of(line.target().doubleValue(), line.tolerance().doubleValue(), poured.doubleValue()));
     }
 
+    /** Up to a reading, and nobody has said how much that takes. */
+    private boolean unstated() {
+        return line.toReading() && line.target().isZero();
+    }
+
     private String state(Grams open) {
         if (poured.isZero()) {
             return "Nothing is in yet.";
         }
         if (line.toReading()) {
-            return grams(poured) + " g is in, " + grams(line.target()) + " g expected.";
+            return grams(poured) + " g is in" + (unstated() ? "." : ", " + grams(line.target()) + " g expected.");
         }
         if (QsFigure.doubtful(work, line, poured)) {
             return "Within the wide tolerance of q.s., but " + grams(open.abs()) + " g "
@@ -101,6 +106,11 @@ final class LineTarget {
     }
 
     private String sentence(Amount.ToReading amount) {
+        if (unstated()) {
+            return "Up to the " + LogWords.kind(amount.reading())
+                    + ": how much that takes is not stated. Add a little, stir, read, and add again."
+                    + lastRead(amount);
+        }
         PercentRange range = amount.range();
         Grams batch = work.plan().orElseThrow().batch();
         String said = "Up to the " + LogWords.kind(amount.reading()) + ": expected " + grams(line.target())

@@ -15,6 +15,8 @@ final class ListChoosing {
     private static final Pattern UNIT_FOR_ALL = Pattern.compile(
             ".*(stock|weights?|quantit|amounts?|bestand|bestande|mengen?|gewicht|poids|pesos?|pesi|voorraad|gewichten|giacenze|existencias|everything|all|alles|alle angaben|tout).{0,30}\\b(?:in|en) (kg|kilos?|g|grams?|gramm|grammes|gramos|grammi|gram)\\b.*");
 
+    private static final String CODED = "(?=.*\\p{L})(?=.*\\d)[\\p{L}\\d./_-]{3,}";
+
     private final ListTable table;
     private final ListCells cells;
     private final List<String> priceDoubts = new ArrayList<>();
@@ -45,7 +47,8 @@ final class ListChoosing {
         if (byValue.isEmpty()) {
             contradiction(price, stock);
         }
-        List<String> doubts = price.isEmpty() || stock.isEmpty() ? unexplained() : List.of();
+        List<String> doubts = new ArrayList<>(price.isEmpty() || stock.isEmpty() ? unexplained() : List.of());
+        doubts.addAll(perhapsLots());
         return new ListChoice(
                 price,
                 pack,
@@ -55,6 +58,21 @@ final class ListChoosing {
                 doubts,
                 byValue.isPresent() || byPack.isPresent(),
                 broken);
+    }
+
+    /** Letters with digits under a heading that says nothing known, where no column of lots is. */
+    private List<String> perhapsLots() {
+        return !table.columns(Meaning.LOT).isEmpty()
+                ? List.of()
+                : table.columns().stream()
+                        .filter(column -> column.meaning() == Meaning.LEFT_OUT
+                                && !column.told()
+                                && !column.heading().isEmpty())
+                        .filter(column -> table.cells(column).size() > 1
+                                && table.part(column, cell -> cell.text().matches(CODED)) > 0.6)
+                        .map(column -> "Column " + Grid.letters(column.place()) + " (\"" + column.heading()
+                                + "\") may hold the lots; it was left out.")
+                        .toList();
     }
 
     /** Columns of figures whose heading says nothing known: where price or stock is missing, it may be one of them. */

@@ -20,6 +20,10 @@ import stillroom.formulary.formula.Product;
  * @param own figures with a band of their own, by field
  * @param allowed materials that may be dosed otherwise than their cards and the shelf say, by key
  * @param nothingExpires what expires soon was to be used up, and there is none
+ * @param buys materials of the library any one of which would do, the best first
+ * @param bestBought the formula with the first of them
+ * @param nearest that might do and were not judged
+ * @param asIfBought materials that count as on the shelf
  * @param refusals better blends that the evaluation refused
  * @param more blends within the bands that were not looked at
  * @param refused why it cannot be answered, empty where it can
@@ -47,6 +51,10 @@ public record AnewPage(
         String refused,
         List<String> conflict,
         List<Way> reliefs,
+        List<Buy> buys,
+        Optional<Card> bestBought,
+        List<String> nearest,
+        List<Choice> asIfBought,
         List<String> refusals,
         boolean more,
         boolean stopped,
@@ -59,9 +67,13 @@ public record AnewPage(
     /** What would make it possible, and the address that asks for that. */
     public record Way(String words, String address) {}
 
+    /** @param address that asks the same with it bought */
+    public record Buy(String name, String percent, boolean priced, String ingredients, String address) {}
+
     /**
      * One answer.
      *
+     * @param take address at which it is taken
      * @param behind what the evaluation finds, for which it stands behind the others
      * @param enoughFor grams of product for which the shelf suffices, empty where that is no question
      * @param nature where natural origin was asked for
@@ -69,6 +81,7 @@ public record AnewPage(
     public record Card(
             int number,
             String title,
+            String take,
             String cost,
             boolean proven,
             List<String> passedOver,

@@ -7,13 +7,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.IntFunction;
 import stillroom.desk.shell.Choice;
 import stillroom.desk.shell.Desk;
 import stillroom.desk.shell.Format;
 import stillroom.desk.shell.Frame.Section;
 import stillroom.formulary.evaluation.Finding;
 import stillroom.formulary.formula.Line;
+import stillroom.formulary.material.Material;
 import stillroom.formulary.reformulation.Answer;
+import stillroom.formulary.reformulation.Bought;
 import stillroom.formulary.reformulation.Measure;
 import stillroom.formulary.reformulation.Origin;
 import stillroom.formulary.reformulation.Result;
@@ -67,12 +70,21 @@ final class AnewView {
                 searching.map(Searching::refused).orElse(""),
                 result.map(Result::conflict).orElse(List.of()),
                 result.map(found -> ways(found, asked, subjected)).orElse(List.of()),
+                buys(result, asked, subjected),
+                bestBought(result, asked, subjected),
+                result.map(Result::nearest).orElse(List.of()).stream()
+                        .map(Material::name)
+                        .toList(),
+                asked.bought().stream()
+                        .map(key -> new Choice(key, subjected.name(key)))
+                        .toList(),
                 result.map(Result::refused).orElse(List.of()),
                 result.map(Result::more).orElse(false),
                 over && searching.map(Searching::isStopped).orElse(false),
                 cards(
                         searching.map(Searching::found).orElse(List.of()),
-                        searching.isPresent() && asked.isAboutNature(asked.wish(subjected))),
+                        searching.isPresent() && asked.isAboutNature(asked.wish(subjected)),
+                        number -> subjected.path() + "/take/" + number + "?" + query),
                 curve(asked, searching));
     }
 
@@ -82,6 +94,38 @@ final class AnewView {
                 .map(relief -> new AnewPage.Way(
                         relief.words(), subjected.path() + "?" + Relieved.query(asked.form(), was, relief.wish())))
                 .toList();
+    }
+
+    private static List<AnewPage.Buy> buys(Optional<Result> result, Asked asked, Subjected subjected) {
+        return result.map(Result::bought).orElse(List.of()).stream()
+                .map(one -> new AnewPage.Buy(
+                        one.card().name(),
+                        Format.figure(one.percent(), 1),
+                        one.priced(),
+                        asked.atMost().isPresent()
+                                        && ingredients(one) > asked.atMost().getAsInt()
+                                ? ", and " + ingredients(one) + " ingredients"
+                                : "",
+                        subjected.path() + "?" + Relieved.buying(asked.form(), one)))
+                .toList();
+    }
+
+    private static long ingredients(Bought one) {
+        return one.answer().changes().stream()
+                .filter(change -> change.after() > 0)
+                .count();
+    }
+
+    /** One that is set behind others is not the one that would be taken. */
+    private static Optional<AnewPage.Card> bestBought(Optional<Result> result, Asked asked, Subjected subjected) {
+        return result.map(Result::bought).orElse(List.of()).stream()
+                .findFirst()
+                .filter(one -> one.answer().reproaches().isEmpty())
+                .map(one -> card(
+                        1,
+                        one.answer(),
+                        asked.isAboutNature(asked.wish(subjected)),
+                        subjected.path() + "/take/1?" + Relieved.buying(asked.form(), one)));
     }
 
     private static AnewPage.Curve curve(Asked asked, Optional<Searching> searching) {
@@ -125,15 +169,15 @@ final class AnewView {
         return choices;
     }
 
-    private static List<AnewPage.Card> cards(List<Answer> answers, boolean aboutNature) {
+    private static List<AnewPage.Card> cards(List<Answer> answers, boolean aboutNature, IntFunction<String> take) {
         List<AnewPage.Card> cards = new ArrayList<>();
         for (Answer answer : answers) {
-            cards.add(card(cards.size() + 1, answer, aboutNature));
+            cards.add(card(cards.size() + 1, answer, aboutNature, take.apply(cards.size() + 1)));
         }
         return cards;
     }
 
-    private static AnewPage.Card card(int number, Answer answer, boolean aboutNature) {
+    private static AnewPage.Card card(int number, Answer answer, boolean aboutNature, String take) {
         double largest = answer.changes().stream()
                 .mapToDouble(change -> Math.abs(change.by()))
                 .max()
@@ -145,6 +189,7 @@ final class AnewView {
         return new AnewPage.Card(
                 number,
                 title(answer),
+                take,
                 cost(answer),
                 answer.proven(),
                 answer.passedOver(),
@@ -231,6 +276,13 @@ final class AnewView {
                     asked.useUp().equals(Asked.EXPIRING)
                             ? "using up what expires soon"
                             : "using up " + subjected.name(asked.useUp()));
+        }
+        if (!asked.bought().isEmpty()) {
+            parts.add("with "
+                    + String.join(
+                            " and ",
+                            asked.bought().stream().map(subjected::name).toList())
+                    + " bought");
         }
         parts.add(asked.aim().words().toLowerCase(Locale.ROOT));
         return "Made anew from version " + subjected.version().number() + ": " + String.join(", ", parts) + ". "

@@ -22,6 +22,7 @@ import stillroom.formulary.reformulation.Wish;
  * @param form fields as they stand in the address
  * @param without material keys of which there are no more
  * @param useUp a material key, {@link #EXPIRING}, or empty
+ * @param bought material keys that count as on the shelf, in plenty
  * @param own widths of single figures by their fields
  * @param allowed by material key
  * @param curve of which two measures, where one is to be drawn
@@ -32,6 +33,7 @@ record Asked(
         boolean any,
         List<String> without,
         String useUp,
+        List<String> bought,
         Aim aim,
         Optional<BigDecimal> batch,
         Bands bands,
@@ -45,6 +47,9 @@ record Asked(
     static final String WITHOUT = "without";
     /** Further materials that must go, each by its key. */
     static final String ALSO = "also";
+
+    /** As if it were bought already. */
+    static final String BUY = "buy";
 
     static final String CONSTITUENT = "of-";
     static final String NO_HARSHER = "no-harsher";
@@ -74,6 +79,12 @@ record Asked(
                 !form.isEmpty(),
                 without(form),
                 input.text("use"),
+                form.getOrDefault(BUY, "")
+                        .lines()
+                        .map(String::strip)
+                        .filter(key -> !key.isEmpty())
+                        .distinct()
+                        .toList(),
                 aim,
                 batch,
                 bands(input, form),

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import stillroom.formulary.reformulation.Bought;
 import stillroom.formulary.reformulation.Wish;
 
 /** A wish that gives way, as the address of the page that asks it. */
@@ -37,6 +38,30 @@ final class Relieved {
             List<String> gone = is.without().stream().sorted().toList();
             relieved.set(Asked.WITHOUT, gone.isEmpty() ? "" : gone.get(0));
             relieved.set(Asked.ALSO, String.join("\n", gone.subList(Math.min(1, gone.size()), gone.size())));
+        }
+        return relieved.query();
+    }
+
+    /** The least change with one material bought; of one without a price no cost is asked. */
+    static String buying(Map<String, String> asked, Bought bought) {
+        Relieved relieved = new Relieved(asked);
+        relieved.set("aim", Aim.CHANGE.name());
+        String before = asked.getOrDefault(Asked.BUY, "");
+        relieved.set(
+                Asked.BUY,
+                before.isEmpty()
+                        ? bought.card().key()
+                        : before + "\n" + bought.card().key());
+        relieved.fields.remove("curve");
+        if (!bought.priced()) {
+            relieved.fields.remove("cost");
+        }
+        int ingredients = (int) bought.answer().changes().stream()
+                .filter(change -> change.after() > 0)
+                .count();
+        String most = asked.getOrDefault("most", "");
+        if (!most.isEmpty() && Integer.parseInt(most.strip()) < ingredients) {
+            relieved.set("most", String.valueOf(ingredients));
         }
         return relieved.query();
     }

@@ -73,6 +73,9 @@ record Subjected(Desk desk, Product product, FormulaVersion version, MaterialBoo
         book.materials().stream()
                 .filter(card -> card.family() == Family.WATER)
                 .forEach(card -> onHand.merge(card.key(), PLENTY_GRAMS, Double::sum));
+        asked.bought().stream()
+                .filter(key -> book.material(key).isPresent())
+                .forEach(key -> onHand.put(key, PLENTY_GRAMS));
         OptionalDouble batch =
                 asked.batch().map(mass -> OptionalDouble.of(mass.doubleValue())).orElse(OptionalDouble.empty());
         return new Shelf(onHand, batch);

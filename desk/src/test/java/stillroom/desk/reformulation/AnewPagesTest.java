@@ -171,10 +171,12 @@ class AnewPagesTest {
 
     @Test
     void eachWayOutIsOneClick() {
-        String body = answered("?without=sles-27&aim=CHANGE").body();
-        assertThat(body).contains("No formula keeps all of this", "Sodium laureth sulfate 27 % solution is to go");
+        String body = answered("?without=cocamidopropyl-betaine-30&aim=CHANGE").body();
+        assertThat(body)
+                .contains("Cocamidopropyl betaine, 30 % active is to go")
+                .doesNotContain("Allow 9 % of Cocamidopropyl betaine");
         java.util.regex.Matcher way = java.util.regex.Pattern.compile(
-                        "<a class=\"button\" href=\"([^\"]*/anew\\?[^\"]*)\">Allow")
+                        "<a class=\"button\" href=\"([^\"]*/anew\\?[^\"]*)\">")
                 .matcher(body);
         int ways = 0;
         while (way.find()) {
@@ -184,6 +186,26 @@ class AnewPagesTest {
             ways++;
         }
         assertThat(ways).isGreaterThanOrEqualTo(2);
+    }
+
+    @Test
+    void whereTheShelfHasNoneItSaysWhatToBuy() {
+        OpenDesk.Answer page = answered("?without=sles-27&aim=CHANGE");
+        assertThat(page.body())
+                .contains("None on your shelf", "With one of these bought it would work", "no price is known of them")
+                .doesNotContain("% of Sodium laureth sulfate 27 % solution.<")
+                .doesNotContain("anionic active matter at least 0 %");
+        java.util.regex.Matcher take = java.util.regex.Pattern.compile("action=\"([^\"]*/take/1\\?[^\"]*)\"")
+                .matcher(page.body());
+        assertThat(take.find()).isTrue();
+        assertThat(desk.post(take.group(1).replace("&amp;", "&"), Map.of()).status())
+                .isEqualTo(303);
+        FormulaVersion made =
+                desk.ledger().products().newest(version.productId()).orElseThrow();
+        assertThat(made.formula().lines())
+                .anyMatch(line -> line.materialKey().equals("sles-70"))
+                .noneMatch(line -> line.materialKey().equals("sles-27"));
+        assertThat(made.why()).contains("with Sodium laureth sulfate 70 % paste bought");
     }
 
     @Test

@@ -65,6 +65,20 @@ public record Bands(
                 noHarsher);
     }
 
+    Bands withoutCost() {
+        return new Bands(
+                activeMatter,
+                water,
+                charge,
+                family,
+                hlb,
+                OptionalDouble.empty(),
+                natural,
+                constituents,
+                own,
+                noHarsher);
+    }
+
     public Bands withNatural(double lowest) {
         return new Bands(
                 activeMatter,

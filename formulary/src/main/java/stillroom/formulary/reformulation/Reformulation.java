@@ -53,7 +53,8 @@ public final class Reformulation {
             BlendAnswer solved = search.answer();
             if (solved.mix().isEmpty()) {
                 if (look == 0 && solved instanceof BlendAnswer.Infeasible) {
-                    return impossible(problem, search.impossible());
+                    return impossible(problem, search.impossible())
+                            .with(new Buying(recast, shelf, wish, judging, patience).search());
                 }
                 stopped |= solved instanceof BlendAnswer.Stopped;
                 more = false;
@@ -137,10 +138,11 @@ public final class Reformulation {
     }
 
     private Result impossible(Problem problem, List<Problem> parts) {
+        Advice advice = new Advice(problem);
         if (!parts.isEmpty()) {
             OffOils off = new OffOils(problem, patience);
-            return new Result(
-                    List.of(), off.conflict(parts), off.relief().stream().toList(), List.of(), false, false);
+            List<Relief> ways = off.relief().filter(advice::isSound).stream().toList();
+            return new Result(List.of(), off.conflict(parts), ways, List.of(), false, false);
         }
         WordsOfConflict words = new WordsOfConflict(problem);
         Explanation why = WhyNot.explain(problem.blend(), patience, words::isTheMakers);
@@ -152,6 +154,7 @@ public final class Reformulation {
         }
         List<Relief> ways = reliefs.stream()
                 .map(way -> new OffOils(Problem.of(recast, shelf, way.wish()), patience).and(way))
+                .filter(advice::isSound)
                 .toList();
         return new Result(List.of(), words.conflict(why), ways, List.of(), false, !why.smallest());
     }

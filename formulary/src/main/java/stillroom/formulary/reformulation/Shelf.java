@@ -1,5 +1,6 @@
 package stillroom.formulary.reformulation;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -12,6 +13,13 @@ import java.util.OptionalDouble;
 public record Shelf(Map<String, Double> onHand, OptionalDouble batchGrams) {
     public Shelf {
         onHand = Map.copyOf(onHand);
+    }
+
+    /** The same with so many grams of one material. */
+    Shelf with(String materialKey, double grams) {
+        Map<String, Double> more = new HashMap<>(onHand);
+        more.put(materialKey, grams);
+        return new Shelf(more, batchGrams);
     }
 
     /** Greatest mass fraction for which the shelf suffices. */

@@ -17,7 +17,7 @@ import stillroom.science.blend.UseLimit;
 
 /**
  * What must give way together where nothing suffices by itself: the least sum of passings, each in parts of its own bound. Figures and
- * means first; where these do not suffice, materials too may be dosed beyond their bounds, or stay though they are to go.
+ * means first; where these do not suffice, materials too may be dosed beyond their bounds, but not what is to go.
  */
 final class Together {
     /** One more material that must be dosed otherwise weighs as much as a bound that is passed by a twentieth. */
@@ -90,7 +90,7 @@ final class Together {
         for (int j = 0; j < problem.candidates().size(); j++) {
             Candidate one = problem.candidates().get(j);
             Ingredient ingredient = problem.blend().ingredients().get(j);
-            boolean isFree = !one.fixed() && !ingredient.required();
+            boolean isFree = !one.fixed() && !ingredient.required() && !isToGo(j);
             if (isFree && (one.now() > 0 || isNamed(why, j))) {
                 copied.add(j);
             }
@@ -114,8 +114,7 @@ final class Together {
                 .forEach(one -> ingredients.add(
                         new Ingredient(one.name(), one.leastIfUsed(), one.most(), one.required(), Cost.NONE)));
         for (int j : copied) {
-            double most = isToGo(j) ? problem.candidates().get(j).now() : 1;
-            ingredients.add(new Ingredient(name(j), 0, most, false, new Cost(1, ANOTHER, 0, 0)));
+            ingredients.add(new Ingredient(name(j), 0, 1, false, new Cost(1, ANOTHER, 0, 0)));
         }
         ends.forEach(end -> ingredients.add(new Ingredient("passing", 0, 1, false, Cost.perFraction(end.weight()))));
         List<Limit> limits = new ArrayList<>();

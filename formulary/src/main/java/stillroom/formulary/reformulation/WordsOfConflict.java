@@ -73,7 +73,7 @@ final class WordsOfConflict {
 
     private String most(int of, Ingredient ingredient) {
         Candidate one = problem.candidates().get(of);
-        if (problem.wish().without().contains(one.key())) {
+        if (isToGo(of)) {
             return name(of) + " is to go";
         }
         double onShelf = problem.shelf().most(one.key());
@@ -135,8 +135,14 @@ final class WordsOfConflict {
             case LIMIT_MIN, LIMIT_MAX ->
                 problem.requirements().get(requirement.of()).kind() == Requirement.Kind.FIGURE;
             case USE_LIMIT -> problem.wish().atMost().isPresent() && requirement.of() == 0;
-            case LEAST_DOSE, PRESENCE, MOST -> true;
+            case LEAST_DOSE, PRESENCE -> true;
+            case MOST -> !isToGo(requirement.of());
         };
+    }
+
+    /** There is no more of it, so that it is no way out. */
+    private boolean isToGo(int of) {
+        return problem.wish().without().contains(problem.candidates().get(of).key());
     }
 
     /** A figure that the maker keeps, not a material. */

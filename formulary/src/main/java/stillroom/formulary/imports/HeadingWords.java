@@ -53,7 +53,7 @@ final class HeadingWords {
         put(
                 FIRST,
                 Meaning.STOCK,
-                ".*(\\bstock\\b|on hand|bestand|vorrat|inventory|\\bstored\\b|en stock|existencias|giacenza|voorraad|pack ?size|gebinde|in house).*");
+                ".*(\\bstock\\b|on hand|bestand(?!teil)|vorrat|inventory|\\bstored\\b|en stock|existencias|giacenza|voorraad|pack ?size|gebinde|in house).*");
         put(
                 FIRST,
                 Meaning.SUPPLIER,
@@ -74,7 +74,7 @@ final class HeadingWords {
         put(
                 THEN,
                 Meaning.NAME,
-                "(the |raw |list of |name of )*(ingredien\\w*|description|designation|descri(zione|pcion)|denominaci\\w*|denominazione|benaming|material\\w*|rohstoff\\w*|zutat\\w*|inhaltsstoff\\w*|matieres?\\b.*|raaka-?aine\\w*|alapanyag\\w*|surowiec|slozka|ravara\\w*|rastoff|sirovin\\w*|ingrediente\\w*|materias? primas?.*|materia prima|substan\\w*|component\\w*|komponente\\w*|grondstof\\w*|name|names|nom|nombre|nome|naam|item|items|chemical\\w*|constituent\\w*|compound|skladnik\\w*|surovin\\w*|ravara|what|stoff\\w*|einsatzstoff\\w*|product|produkt|rm)\\b.*");
+                "(the |raw |list of |name of )*(ingredien\\w*|description|designation|descri(zione|pcion)|denominaci\\w*|denominazione|benaming|material\\w*|rohstoff\\w*|zutat\\w*|inhaltsstoff\\w*|bestandteile?\\b|matieres?\\b.*|raaka-?aine\\w*|alapanyag\\w*|surowiec|slozka|ravara\\w*|rastoff|sirovin\\w*|ingrediente\\w*|materias? primas?.*|materia prima|substan\\w*|component\\w*|komponente\\w*|grondstof\\w*|name|names|nom|nombre|nome|naam|item|items|chemical\\w*|constituent\\w*|compound|skladnik\\w*|surovin\\w*|ravara|what|stoff\\w*|einsatzstoff\\w*|product|produkt|rm)\\b.*");
         put(
                 THEN,
                 Meaning.NOTE,

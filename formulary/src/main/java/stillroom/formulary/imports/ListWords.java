@@ -34,13 +34,16 @@ final class ListWords {
             ".*(supplier|vendor|lieferant|fournisseur|proveedor|fornitor|leverancier|manufacturer|hersteller|fabricant|fabricante|fabrikant|produttore|bezugsquelle|bezogen|bought from|source\\b|\\bshop\\b|gekauft bei|achete chez|comprado en|handler|distribut|from\\b).*");
     private static final Pattern UNIT_WORDS = Pattern.compile(
             "(stock |pack )?(units?|einheit|uom|u/m|me|unite|unidad|udm|unita|eenheid|um|u\\.?m\\.?|mass unit)( of measure)?");
-    private static final Pattern FOR_WORDS = Pattern.compile("for|fur|pour|para|por|per|je|voor");
+    private static final Pattern FOR_WORDS =
+            Pattern.compile("(for|fur|pour|para|por|per|je|voor)( ?[(\\[]?(kg|g)[)\\]]?)?");
+    private static final Pattern BOUGHT_WORDS = Pattern.compile(
+            ".*(\\bbought\\b|purchased|gekauft|eingekauft|\\bachete\\b|comprad[oa]|acquistat[oa]|gekocht|aangekocht).*");
     private static final Pattern PACK_WORDS = Pattern.compile(
             ".*(pack|gebinde|packung|packungsgr|\\bvpe?\\b|\\bve\\b|container|drum|\\bsize\\b|bottle|\\bbag\\b|conditionnement|contenance|emballage|\\bformat|envase|presentac|confezion|imballo|verpakking|inhalt\\b|contenu|contenuto|contenido|inhoud|grosse\\b|\\bjar\\b|kanister|flacon|flasche|bidon|per unit|purchase quantity|kaufmenge|bought (g|kg|qty|amount)|gekaufte menge).*");
     private static final Pattern PRICE_WORDS = Pattern.compile(
             ".*(price|\\bcosts?\\b|preis|\\bkosten\\b|\\bek\\b|einkauf|\\bprix\\b|\\bcout\\b|\\btarifs?\\b|precio|\\bcostes?\\b|\\bcosto\\b|prezzo|prijs|\\bpaid\\b|bezahlt|\\bpaye\\b|pagado|pagato|betaald|\\brate\\b|\\bpris\\b|\\bcena\\b|\\bhinta\\b|\\bpreco\\b|kostet|\\bp\\.?u\\.? ?(ht|ttc)?$).*|(?!.*(?<!\\p{L})[mk]?g ?(/|per|pro|por|par|pour|auf|je|in|su|op|for|ogni|cada) ?\\d* ?k?g(?!\\p{L})).*((?<!\\p{L})(per|pro|je|por|par|al|au|el) |/ ?)(kg|kilo|\\d+ ?g)(?!\\p{L}).*");
     private static final Pattern STOCK_WORDS = Pattern.compile(
-            ".*(\\bstock\\b|on[ -]hand|bestand|vorrat|inventory|inventur|inventaire|inventario|\\bstored\\b|existencia|giacenza|rimanen|\\bscort[ae]\\b|voorraad|in[ -]house|\\bleft\\b|\\bhave\\b|remain|restant|restmenge|restbestand|\\brest\\b|\\breste\\b|\\bresto\\b|queda|disponib|available|verfugbar|vorhanden|noch da|lagermenge|lagernd|auf lager|am lager|\\blager\\b|resterend|\\bcount(ed)?\\b|in (the )?(cupboard|cabinet|fridge|store)|on (the )?shelf|\\bistbestand|aanwezig|\\bholding).*");
+            ".*(\\bstock\\b|on[ -]hand|bestand(?!teil)|vorrat|inventory|inventur|inventaire|inventario|\\bstored\\b|existencia|giacenza|rimanen|\\bscort[ae]\\b|voorraad|in[ -]house|\\bleft\\b|\\bhave\\b|remain|restant|restmenge|restbestand|\\brest\\b|\\breste\\b|\\bresto\\b|queda|still here|still there|disponib|available|verfugbar|vorhanden|noch da|lagermenge|lagernd|auf lager|am lager|\\blager\\b|resterend|\\bcount(ed)?\\b|in (the )?(cupboard|cabinet|fridge|store)|on (the )?shelf|\\bistbestand|aanwezig|\\bholding).*");
     private static final Pattern NAME_WORDS = Pattern.compile(
             "(the |raw |list of )*(artikel|article|articulo|articolo|ware|produkte?|product|producto|prodotto|produit|designation|bezeichnung|libelle|denominazione|denominacion|omschrijving|benaming|intitule|raw materials?|rm name|trade name|handelsname|nom commercial|nombre comercial|nome commerciale|handelsnaam|product name|ingredient name|material name)\\b.*");
     private static final Map<Meaning, Pattern> FIRST = new LinkedHashMap<>();
@@ -95,6 +98,9 @@ final class ListWords {
     }
 
     private static Meaning meaning(String folded) {
+        if (BOUGHT_WORDS.matcher(folded).matches() && MASS.matcher(folded).find() && !isPrice(folded)) {
+            return Meaning.PACK;
+        }
         for (Map.Entry<Meaning, Pattern> entry : FIRST.entrySet()) {
             if (entry.getValue().matcher(folded).matches()) {
                 return entry.getKey();

@@ -1,5 +1,6 @@
 package stillroom.formulary.imports;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -50,8 +51,15 @@ final class UnitWords {
 
     private UnitWords() {}
 
-    /** The unit that a word or sign names, if it is one. */
+    /** The unit that a word or sign names, if it is one; of "drops / Tropfen" the first. */
     static Optional<Unit> of(String word) {
+        return Arrays.stream(word.split(" / "))
+                .map(UnitWords::one)
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private static Optional<Unit> one(String word) {
         String plain = word.strip().toLowerCase(Locale.ROOT);
         String bare = plain.endsWith(".") ? plain.substring(0, plain.length() - 1) : plain;
         if (WORDS.containsKey(bare)) {

@@ -84,6 +84,8 @@ class CorpusTest {
                     by-blogger,            149, 148,  2
                     by-two-languages,      154, 154, 17
                     by-collector,          124, 120, 44
+                    by-long-keeper,        213, 206,  7
+                    by-all-sorts,          159, 151, 34
                     """)
     void aSetIsReadAsItIsMeant(String set, int lines, int right, int flagged) throws IOException {
         Marks marks = judged(set);

@@ -26,6 +26,10 @@ import stillroom.formulary.reformulation.Wish;
 final class AnewView {
     private static final double SHOWN = 0.0005;
     private static final int DECIMALS = 2;
+    /** Of costs per 100 g. */
+    private static final int MONEY_DECIMALS = 3;
+
+    private static final String COST = "Cost per 100 g";
     /** Cards that lack an index. */
     private static final int MOST_NAMED = 5;
     /** Nobody asks whether a shelf suffices for more than a ton. */
@@ -45,6 +49,7 @@ final class AnewView {
                 subjected.path(),
                 query,
                 asked.input().typed(),
+                subjected.currency(),
                 lines(subjected),
                 also(subjected, asked),
                 shelf(subjected, asked),
@@ -84,8 +89,9 @@ final class AnewView {
                 cards(
                         searching.map(Searching::found).orElse(List.of()),
                         searching.isPresent() && asked.isAboutNature(asked.wish(subjected)),
-                        number -> subjected.path() + "/take/" + number + "?" + query),
-                curve(asked, searching));
+                        number -> subjected.path() + "/take/" + number + "?" + query,
+                        subjected.currency()),
+                curve(asked, searching, subjected.currency()));
     }
 
     private static List<AnewPage.Way> ways(Result result, Asked asked, Subjected subjected) {
@@ -125,15 +131,16 @@ final class AnewView {
                         1,
                         one.answer(),
                         asked.isAboutNature(asked.wish(subjected)),
-                        subjected.path() + "/take/1?" + Relieved.buying(asked.form(), one)));
+                        subjected.path() + "/take/1?" + Relieved.buying(asked.form(), one),
+                        subjected.currency()));
     }
 
-    private static AnewPage.Curve curve(Asked asked, Optional<Searching> searching) {
+    private static AnewPage.Curve curve(Asked asked, Optional<Searching> searching, String currency) {
         return asked.curve()
                 .flatMap(of -> searching
                         .map(Searching::curve)
                         .filter(points -> !points.isEmpty())
-                        .map(points -> CurveView.of(of, points)))
+                        .map(points -> CurveView.of(of, points, currency)))
                 .orElse(AnewPage.Curve.NONE);
     }
 
@@ -169,15 +176,16 @@ final class AnewView {
         return choices;
     }
 
-    private static List<AnewPage.Card> cards(List<Answer> answers, boolean aboutNature, IntFunction<String> take) {
+    private static List<AnewPage.Card> cards(
+            List<Answer> answers, boolean aboutNature, IntFunction<String> take, String currency) {
         List<AnewPage.Card> cards = new ArrayList<>();
         for (Answer answer : answers) {
-            cards.add(card(cards.size() + 1, answer, aboutNature, take.apply(cards.size() + 1)));
+            cards.add(card(cards.size() + 1, answer, aboutNature, take.apply(cards.size() + 1), currency));
         }
         return cards;
     }
 
-    private static AnewPage.Card card(int number, Answer answer, boolean aboutNature, String take) {
+    private static AnewPage.Card card(int number, Answer answer, boolean aboutNature, String take, String currency) {
         double largest = answer.changes().stream()
                 .mapToDouble(change -> Math.abs(change.by()))
                 .max()
@@ -190,11 +198,14 @@ final class AnewView {
                 number,
                 title(answer),
                 take,
-                cost(answer),
+                cost(answer, currency),
+                answer.harshness(),
                 answer.proven(),
                 answer.passedOver(),
                 rows,
-                answer.figures().stream().map(AnewView::compared).toList(),
+                answer.figures().stream()
+                        .map(figure -> compared(figure, currency))
+                        .toList(),
                 answer.givesUp(),
                 answer.reproaches().stream().map(Finding::says).toList(),
                 enoughFor(answer),
@@ -217,7 +228,7 @@ final class AnewView {
     }
 
     private static String enoughFor(Answer answer) {
-        return answer.enoughFor() < MUCH_GRAMS ? Format.figure(answer.enoughFor(), 0) : "";
+        return answer.enoughFor() < MUCH_GRAMS ? Format.significant(answer.enoughFor()) : "";
     }
 
     private static AnewPage.Row row(Answer.Change change, double largest) {
@@ -233,19 +244,23 @@ final class AnewView {
                 less);
     }
 
-    private static AnewPage.Compared compared(Answer.Compared figure) {
-        String unit = figure.unit().isEmpty() || figure.unit().equals("per 100 g") ? "" : " " + figure.unit();
+    private static AnewPage.Compared compared(Answer.Compared figure, String currency) {
+        boolean cost = figure.name().equals(COST);
+        int decimals = cost ? MONEY_DECIMALS : DECIMALS;
+        String named = cost ? currency : figure.unit();
+        String unit = named.isEmpty() ? "" : " " + named;
         return new AnewPage.Compared(
                 figure.name(),
-                Format.figure(figure.before(), DECIMALS) + unit,
-                Format.figure(figure.after(), DECIMALS) + unit);
+                Format.figure(figure.before(), decimals) + unit,
+                Format.figure(figure.after(), decimals) + unit);
     }
 
     /** From what to what; empty where a price is missing. */
-    private static String cost(Answer answer) {
+    private static String cost(Answer answer, String currency) {
         return answer.figures().stream()
-                .filter(figure -> figure.name().equals("Cost per 100 g"))
-                .map(figure -> Format.figure(figure.before(), 3) + " to " + Format.figure(figure.after(), 3))
+                .filter(figure -> figure.name().equals(COST))
+                .map(figure -> Format.figure(figure.before(), MONEY_DECIMALS) + " to "
+                        + Format.figure(figure.after(), MONEY_DECIMALS) + " " + currency)
                 .findFirst()
                 .orElse("");
     }

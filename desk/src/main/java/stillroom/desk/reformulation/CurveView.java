@@ -19,7 +19,7 @@ final class CurveView {
 
     private CurveView() {}
 
-    static AnewPage.Curve of(Asked.CurveOf of, List<TradeOff> curve) {
+    static AnewPage.Curve of(Asked.CurveOf of, List<TradeOff> curve, String currency) {
         Span upwards = Span.of(curve, TradeOff::first);
         Span right = Span.of(curve, TradeOff::second);
         List<AnewPage.Point> points = new ArrayList<>();
@@ -35,12 +35,16 @@ final class CurveView {
         String line = points.stream().map(point -> point.x() + "," + point.y()).collect(Collectors.joining(" "));
         return new AnewPage.Curve(
                 of.words(),
-                of.first().unit(),
-                of.second().unit(),
+                unit(of.first(), currency),
+                unit(of.second(), currency),
                 points,
                 line,
                 figure(of.second(), right.low()),
                 figure(of.second(), right.high()));
+    }
+
+    private static String unit(Measure measure, String currency) {
+        return measure == Measure.COST ? measure.unit() + ", " + currency : measure.unit();
     }
 
     private record Span(double low, double high) {

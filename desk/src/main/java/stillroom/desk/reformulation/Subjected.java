@@ -21,6 +21,7 @@ import stillroom.formulary.evaluation.Subject;
 import stillroom.formulary.formula.FormulaVersion;
 import stillroom.formulary.formula.Product;
 import stillroom.formulary.judgement.Subjects;
+import stillroom.formulary.judgement.pot.PriceBook;
 import stillroom.formulary.material.Family;
 import stillroom.formulary.material.Lot;
 import stillroom.formulary.material.Material;
@@ -53,15 +54,15 @@ record Subjected(Desk desk, Product product, FormulaVersion version, MaterialBoo
         return "/products/" + product.id() + "/versions/" + version.number() + "/anew";
     }
 
+    String currency() {
+        return desk.ledger().settings().read().currency();
+    }
+
     Recast recast() {
         Map<String, Optional<Price>> known = new HashMap<>();
+        PriceBook prices = key -> known.computeIfAbsent(key, one -> Prices.of(desk.ledger(), book, one));
         return new Recast(
-                version.formula(),
-                product.brief(),
-                book,
-                key -> known.computeIfAbsent(key, one -> Prices.of(desk.ledger(), book, one)),
-                Judgement.evaluator(),
-                desk.today());
+                version.formula(), product.brief(), book, prices.in(currency()), Judgement.evaluator(), desk.today());
     }
 
     /** Sound lots, and what the formula holds already where amounts do not matter. */

@@ -189,6 +189,19 @@ class AnewPagesTest {
     }
 
     @Test
+    void cheaperSaysWhetherItIsHarsherAndInWhatMoney() {
+        String currency = desk.ledger().settings().read().currency();
+        String cheaper = answered("?aim=COST").body();
+        assertThat(cheaper)
+                .containsPattern("(Harsher|Milder) than now: |Neither harsher nor milder: ")
+                .containsPattern("Cost per 100 g: <strong>[0-9.]+ to [0-9.]+ " + currency + "<")
+                .contains("now %", "then %", ">change<");
+        assertThat(answered("?aim=COST&no-harsher=on").body())
+                .containsPattern("Milder than now: |Neither harsher nor milder: ")
+                .doesNotContain("Harsher than now");
+    }
+
+    @Test
     void whereTheShelfHasNoneItSaysWhatToBuy() {
         OpenDesk.Answer page = answered("?without=sles-27&aim=CHANGE");
         assertThat(page.body())

@@ -15,6 +15,7 @@ import stillroom.formulary.formula.Formula;
  * @param changes one per material that is in either formula, largest change first
  * @param figures what the evaluation says of both
  * @param givesUp what is worse than before or has moved within its band, in words
+ * @param harshness whether it is harsher or milder, and by which figure; empty where that is no question
  * @param enoughFor grams of product for which the shelf suffices; infinite where it always does
  * @param arisen findings that the present formula does not have
  * @param grave of these, what has nothing like it in the present formula
@@ -31,6 +32,7 @@ public record Answer(
         List<Change> changes,
         List<Compared> figures,
         List<String> givesUp,
+        String harshness,
         List<Finding> arisen,
         List<Finding> grave,
         List<String> disagreements,

@@ -46,14 +46,17 @@ final class GivingUp {
         return words.stream().distinct().toList();
     }
 
-    private static void dearer(List<Compared> figures, List<String> words) {
+    private void dearer(List<Compared> figures, List<String> words) {
         for (Compared figure : figures) {
             double by = figure.after() - figure.before();
             boolean dearer = figure.name().equals(Requirements.COST) && by > MONEY;
             boolean lessNatural = figure.name().equals(Requirements.NATURAL) && by < -NATURAL;
             if (dearer || lessNatural) {
-                String pattern = lessNatural ? "%s goes from %.2f to %.2f %%." : "%s goes from %.3f to %.3f.";
-                words.add(String.format(Locale.ROOT, pattern, figure.name(), figure.before(), figure.after()));
+                String pattern = lessNatural ? "%s goes from %.2f to %.2f %%." : "%s goes from %.3f to %.3f%s.";
+                String name = problem.present().currency();
+                String currency = name.isEmpty() ? "" : " " + name;
+                words.add(
+                        String.format(Locale.ROOT, pattern, figure.name(), figure.before(), figure.after(), currency));
             }
         }
     }

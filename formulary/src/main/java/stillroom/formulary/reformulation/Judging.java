@@ -68,6 +68,7 @@ final class Judging {
                 changes,
                 figures,
                 new GivingUp(problem, rewriting.fractions()).words(figures, changes, arisen, grave),
+                Harshness.words(problem, rewriting.fractions()),
                 arisen,
                 grave,
                 disagreements(problem, rewriting.fractions(), judged(problem, after, surface(formula), origin)),

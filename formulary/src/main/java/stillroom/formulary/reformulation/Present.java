@@ -15,8 +15,14 @@ import stillroom.formulary.quantity.Interval;
  * @param requiredHlb of the oils, where it is known
  * @param charge net, middle of its range [mmol/kg]
  * @param ph at which charges are counted
+ * @param currency of the prices, empty where it has no name
  */
-record Present(Optional<Double> hlb, Optional<Double> requiredHlb, Optional<Double> charge, Optional<Interval> ph) {
+record Present(
+        Optional<Double> hlb,
+        Optional<Double> requiredHlb,
+        Optional<Double> charge,
+        Optional<Interval> ph,
+        String currency) {
     static Present of(Recast recast) {
         Pot pot = Pot.open(
                 Subjects.of(recast.formula(), recast.brief()),
@@ -29,7 +35,8 @@ record Present(Optional<Double> hlb, Optional<Double> requiredHlb, Optional<Doub
                 known(surface.hlb()).map(Figure::value),
                 known(surface.requiredHlb()).map(Figure::value),
                 known(surface.netCharge()).map(Interval::middle),
-                surface.ph());
+                surface.ph(),
+                recast.prices().currency());
     }
 
     private static <T> Optional<T> known(Outcome<T> outcome) {

@@ -103,8 +103,8 @@ final class Prices {
         };
     }
 
-    private static String said(Requirement requirement, double step) {
-        String unit = requirement.unit().isEmpty() ? "" : " " + requirement.unit();
+    private String said(Requirement requirement, double step) {
+        String unit = Wording.unit(requirement, problem.present().currency());
         String of = requirement.unit().isEmpty() ? " more in " : " more of ";
         return "Each " + BigDecimal.valueOf(step).stripTrailingZeros().toPlainString() + unit + of
                 + Wording.lower(requirement.name()) + " ";
@@ -114,11 +114,13 @@ final class Prices {
         List<String> effects = new ArrayList<>();
         Goal goal = wish.goal();
         if (goal.weighs(Measure.COST)) {
+            String name = problem.present().currency();
+            String currency = name.isEmpty() ? "" : " " + name;
             effect(
                     (cost(there) - cost(here)) * times,
                     SMALLEST_MONEY,
-                    "costs %s per 100 g",
-                    "saves %s per 100 g",
+                    "costs %s" + currency + " per 100 g",
+                    "saves %s" + currency + " per 100 g",
                     effects);
         }
         if (goal.weighs(Measure.NATURAL)) {

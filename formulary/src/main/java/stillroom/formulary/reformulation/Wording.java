@@ -32,6 +32,12 @@ final class Wording {
                 .toPlainString();
     }
 
+    /** What stands behind a figure: the unit, of costs the currency. */
+    static String unit(Requirement requirement, String currency) {
+        String unit = requirement.name().equals(Requirements.COST) ? currency : requirement.unit();
+        return unit.isEmpty() ? "" : " " + unit;
+    }
+
     static String percent(double fraction) {
         return figure(100 * fraction) + " %";
     }

@@ -39,7 +39,7 @@ final class WordsOfConflict {
 
     private String between(int of) {
         Requirement requirement = problem.requirements().get(of);
-        String unit = requirement.unit().isEmpty() ? "" : " " + requirement.unit();
+        String unit = Wording.unit(requirement, problem.present().currency());
         return requirement.name() + " between " + Wording.figure(requirement.min()) + " and "
                 + Wording.figure(requirement.max()) + unit;
     }
@@ -88,7 +88,7 @@ final class WordsOfConflict {
         if (requirement.mean().isPresent()) {
             return mean(requirement, requirement.mean().get().bound());
         }
-        String unit = requirement.unit().isEmpty() ? "" : " " + requirement.unit();
+        String unit = Wording.unit(requirement, problem.present().currency());
         String law = requirement.kind() == Requirement.Kind.LAW ? " (law)" : "";
         return requirement.name() + (low ? " at least " : " at most ") + Wording.figure(bound) + unit + law;
     }

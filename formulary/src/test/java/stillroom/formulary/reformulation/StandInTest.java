@@ -175,6 +175,8 @@ class StandInTest {
                 work.solve(cheap.with(Bands.USUAL.noHarsher(true))).answers().get(0);
         assertThat(figure(free, Requirements.ANIONIC_CHARGE)).isPositive();
         assertThat(figure(gentle, Requirements.ANIONIC_CHARGE)).isNotPositive();
+        assertThat(free.harshness()).startsWith("Harsher than now").contains("net anionic charge from ");
+        assertThat(gentle.harshness()).matches("(Milder than now|Neither harsher nor milder): .*");
         assertThat(figure(gentle, "Anionic active matter")).isLessThanOrEqualTo(1e-3);
         assertThat(Measure.COST.of(gentle)).isGreaterThanOrEqualTo(Measure.COST.of(free));
     }

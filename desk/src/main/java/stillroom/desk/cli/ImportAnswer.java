@@ -125,17 +125,12 @@ record ImportAnswer(String file, String refused, List<HeldSheet> sheets, CardNam
         List<String> lines = new ArrayList<>();
         lines.add(file);
         for (SettledFormula formula : formulas()) {
-            lines.add("  " + formula.title() + ": " + formula.lines().size() + " lines");
+            lines.addAll(ImportWords.of(formula));
             formula.obstacles().forEach(obstacle -> lines.add("    cannot be stored: " + obstacle));
             formula.doubts().forEach(doubt -> lines.add("    look at: " + doubt));
         }
         for (HeldSheet sheet : sheets) {
-            List<SettledMaterial> materials = SettledMaterial.all(sheet, cards);
-            if (!materials.isEmpty()) {
-                lines.add("  " + materials.size() + " materials");
-            }
-            materials.forEach(one -> one.doubts()
-                    .forEach(doubt -> lines.add("    look at: " + one.read().name() + ": " + doubt)));
+            lines.addAll(ImportWords.of(SettledMaterial.all(sheet, cards)));
         }
         if (lines.size() == 1) {
             lines.add("  no formula and no list of materials was understood");

@@ -74,6 +74,14 @@ class ImportCommandTest {
     }
 
     @Test
+    void eachLineThatWasUnderstoodIsSaid() throws IOException {
+        Ran formula = run("--dry-run", file("a.csv", "Phase,INCI,%\nA,Aqua,90\nB,Propanediol,5\nB,Urea,5\n"));
+        assertThat(formula.out()).containsPattern("A +90 % +Aqua").containsPattern("B +5 % +Propanediol");
+        Ran list = run("--dry-run", file("b.csv", "Name,Paid,Bought (g),Left (g),Lot\nUrea,6.50,1000,880,U-1\n"));
+        assertThat(list.out()).contains("Urea; 6.5 for 1000 g; 880 g on the shelf; lot U-1");
+    }
+
+    @Test
     void withoutYesNothingIsStored() throws IOException {
         run(file("clear.csv", CLEAR));
         assertThat(products()).isZero();

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -56,14 +57,16 @@ final class BackupTest {
         try (Ledger ledger = Workbench.open(home())) {
             Batch batch = Workbench.batch(ledger);
             AtomicBoolean enough = new AtomicBoolean();
+            CountDownLatch begun = new CountDownLatch(1);
             Thread work = new Thread(() -> {
                 for (int i = 0; !enough.get(); i++) {
                     ledger.batches()
                             .append(batch.id(), "r" + i, Workbench.MORNING, "Ana", new BatchEvent.Noted("n" + i));
+                    begun.countDown();
                 }
             });
             work.start();
-            Thread.sleep(50);
+            begun.await();
             ledger.backupTo(copy());
             Ledger.backup(home(), folder.resolve("from-outside.db"));
             enough.set(true);

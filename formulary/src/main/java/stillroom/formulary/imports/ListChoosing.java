@@ -75,11 +75,13 @@ final class ListChoosing {
                         .toList();
     }
 
-    /** Columns of figures whose heading says nothing known: where price or stock is missing, it may be one of them. */
+    /** Columns of masses, or of figures whose heading says nothing known: where price or stock is missing, it may be one of them. */
     private List<String> unexplained() {
         return table.columns().stream()
-                .filter(column -> column.meaning() == Meaning.LEFT_OUT && !column.told())
-                .filter(column -> table.cells(column).size() > 1 && table.part(column, ListColumns::isFigure) > 0.5)
+                .filter(column -> column.meaning() == Meaning.LEFT_OUT
+                        && table.cells(column).size() > 1)
+                .filter(column -> !column.told() && table.part(column, ListColumns::isFigure) > 0.5
+                        || table.part(column, ListColumns::isMass) > 0.5)
                 .map(column -> "Column " + Grid.letters(column.place()) + " (\"" + column.heading()
                         + "\") holds figures of which nothing was made.")
                 .toList();

@@ -86,6 +86,7 @@ class CorpusTest {
                     by-collector,          124, 120, 44
                     by-long-keeper,        213, 206,  7
                     by-all-sorts,          159, 151, 34
+                    by-twenty-makers,      248, 245, 78
                     """)
     void aSetIsReadAsItIsMeant(String set, int lines, int right, int flagged) throws IOException {
         Marks marks = judged(set);

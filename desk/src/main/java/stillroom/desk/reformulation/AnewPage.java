@@ -13,6 +13,7 @@ import stillroom.formulary.formula.Product;
  * All that the page of a formula made anew may see.
  *
  * @param query the wish as it stands in the address
+ * @param wish what was asked, in words
  * @param searching it is not over; the page looks again by itself
  * @param also lines that may be among several that are gone
  * @param measures of which two make a curve
@@ -34,6 +35,7 @@ public record AnewPage(
         FormulaVersion version,
         String path,
         String query,
+        String wish,
         Typed typed,
         String currency,
         List<Choice> lines,

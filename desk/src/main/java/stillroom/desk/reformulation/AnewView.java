@@ -48,6 +48,7 @@ final class AnewView {
                 subjected.version(),
                 subjected.path(),
                 query,
+                wish(asked, subjected),
                 asked.input().typed(),
                 subjected.currency(),
                 lines(subjected),
@@ -279,6 +280,11 @@ final class AnewView {
 
     /** The reason that stands on the new version. */
     static String why(Asked asked, Subjected subjected, Answer answer) {
+        return "Made anew from version " + subjected.version().number() + ": " + wish(asked, subjected) + ". "
+                + title(answer) + ".";
+    }
+
+    private static String wish(Asked asked, Subjected subjected) {
         List<String> parts = new ArrayList<>();
         if (!asked.without().isEmpty()) {
             parts.add("without "
@@ -299,8 +305,10 @@ final class AnewView {
                             asked.bought().stream().map(subjected::name).toList())
                     + " bought");
         }
+        if (asked.bands().noHarsher()) {
+            parts.add("no harsher");
+        }
         parts.add(asked.aim().words().toLowerCase(Locale.ROOT));
-        return "Made anew from version " + subjected.version().number() + ": " + String.join(", ", parts) + ". "
-                + title(answer) + ".";
+        return String.join(", ", parts);
     }
 }

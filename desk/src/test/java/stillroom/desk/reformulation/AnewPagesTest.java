@@ -202,6 +202,18 @@ class AnewPagesTest {
     }
 
     @Test
+    void theAnswerComesBeforeTheForm() {
+        receive("sodium-coco-sulfate");
+        String body = answered("?without=sles-27&aim=CHANGE").body();
+        assertThat(body.indexOf("1. With ")).isPositive().isLessThan(body.indexOf("id=\"without\""));
+        assertThat(body)
+                .contains("Asked: without Sodium laureth sulfate 27 % solution, the least change")
+                .containsOnlyOnce("<form method=\"get\"");
+        String wrong = desk.get(path() + "?active=much").body();
+        assertThat(wrong).contains("id=\"active\"").doesNotContain("Asked: ");
+    }
+
+    @Test
     void whereTheShelfHasNoneItSaysWhatToBuy() {
         OpenDesk.Answer page = answered("?without=sles-27&aim=CHANGE");
         assertThat(page.body())

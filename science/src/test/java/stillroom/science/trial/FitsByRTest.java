@@ -4,18 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stillroom.science.mixture.Blending;
 import stillroom.science.mixture.MixtureModel;
 import stillroom.science.mixture.MixtureRegion;
 import stillroom.science.mixture.ProcessTerms;
 import stillroom.science.regression.LinearFit;
+import stillroom.science.regression.StoredFits;
 
 /** Every figure of a fit against R's lm; engines/fit/README.md says how it was run. Data of the gasoline: myers-2009-gasoline. */
 class FitsByRTest {
@@ -54,8 +52,9 @@ class FitsByRTest {
                 .map(term -> model.terms().indexOf(term) + 1)
                 .toList();
         assertThat(kept)
-                .isEqualTo(
-                        figures(name + ".kept").stream().map(Double::intValue).toList());
+                .isEqualTo(StoredFits.figures(name + ".kept").stream()
+                        .map(Double::intValue)
+                        .toList());
     }
 
     /** The special cubic of seven polymer blends as printed; as many terms as runs. Source: bruns-2006-polymers. */
@@ -103,7 +102,7 @@ class FitsByRTest {
     }
 
     private static void agree(String name, List<Double> ours) throws IOException {
-        List<Double> theirs = figures(name);
+        List<Double> theirs = StoredFits.figures(name);
         assertThat(ours).describedAs(name).hasSameSizeAs(theirs);
         for (int k = 0; k < theirs.size(); k++) {
             assertThat(ours.get(k))
@@ -120,27 +119,10 @@ class FitsByRTest {
 
     private static List<TrialRun> runs(String file, int processes) throws IOException {
         List<TrialRun> runs = new ArrayList<>();
-        for (String line : lines(file).skip(1).toList()) {
-            List<Double> row = Stream.of(line.split(",")).map(Double::valueOf).toList();
+        for (List<Double> row : StoredFits.rows(file)) {
             runs.add(new TrialRun(
                     row.subList(0, 3), row.subList(3, 3 + processes), Optional.of(row.get(3 + processes)), 1));
         }
         return runs;
-    }
-
-    private static List<Double> figures(String name) throws IOException {
-        return lines("fits.txt")
-                .filter(line -> line.startsWith(name + " "))
-                .findFirst()
-                .map(line -> Stream.of(line.substring(name.length()).trim().split(" +"))
-                        .map(Double::valueOf)
-                        .toList())
-                .orElseThrow();
-    }
-
-    private static Stream<String> lines(String file) throws IOException {
-        try (var in = FitsByRTest.class.getResourceAsStream("/engines/fit/" + file)) {
-            return new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8).lines();
-        }
     }
 }

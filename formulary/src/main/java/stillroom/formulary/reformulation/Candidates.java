@@ -16,7 +16,6 @@ import stillroom.formulary.formula.Line;
 import stillroom.formulary.judgement.Subjects;
 import stillroom.formulary.judgement.pot.Contents;
 import stillroom.formulary.judgement.pot.Pot;
-import stillroom.formulary.judgement.pot.PriceBook;
 import stillroom.formulary.judgement.surface.SurfaceWork;
 import stillroom.formulary.material.Family;
 import stillroom.formulary.material.MassFraction;
@@ -175,12 +174,7 @@ final class Candidates {
                 0,
                 // Spares the reckoning of a pH that is not asked for.
                 Optional.of(present.ph().orElse(NEUTRAL)));
-        Pot pot = Pot.open(
-                alone,
-                recast.book(),
-                PriceBook.ofCards(recast.book()),
-                recast.evaluator().rules(),
-                recast.asOf());
+        Pot pot = recast.pot(alone);
         // What a soap below its pH still carries is anybody's guess: no newcomer is counted on for that.
         if (present.ph().map(ph -> SurfaceWork.losesSoap(pot, ph)).orElse(false) && !isLine(card)) {
             return OptionalDouble.empty();

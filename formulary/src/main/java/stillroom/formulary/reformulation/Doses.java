@@ -13,7 +13,6 @@ import stillroom.formulary.formula.Formula;
 import stillroom.formulary.judgement.Subjects;
 import stillroom.formulary.judgement.pot.Contents;
 import stillroom.formulary.judgement.pot.Pot;
-import stillroom.formulary.judgement.pot.PriceBook;
 import stillroom.formulary.judgement.pot.Share;
 import stillroom.formulary.material.Family;
 import stillroom.formulary.material.MassFraction;
@@ -158,12 +157,7 @@ final class Doses {
     }
 
     private Optional<Double> ph(Subject subject) {
-        Pot pot = Pot.open(
-                subject,
-                recast.book(),
-                PriceBook.ofCards(recast.book()),
-                recast.evaluator().rules(),
-                recast.asOf());
+        Pot pot = recast.pot(subject);
         return pot.figures()
                 .ph()
                 .match(Optional::of, because -> Optional.<Figure>empty())

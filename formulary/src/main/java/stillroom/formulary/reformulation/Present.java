@@ -24,12 +24,7 @@ record Present(
         Optional<Interval> ph,
         String currency) {
     static Present of(Recast recast) {
-        Pot pot = Pot.open(
-                Subjects.of(recast.formula(), recast.brief()),
-                recast.book(),
-                recast.prices(),
-                recast.evaluator().rules(),
-                recast.asOf());
+        Pot pot = recast.pot(Subjects.of(recast.formula(), recast.brief()));
         var surface = SurfaceWork.of(pot);
         return new Present(
                 known(surface.hlb()).map(Figure::value),

@@ -16,7 +16,6 @@ import stillroom.formulary.evaluation.Subject;
 import stillroom.formulary.judgement.law.LegalCeilings;
 import stillroom.formulary.judgement.pot.Emulsion;
 import stillroom.formulary.judgement.pot.Pot;
-import stillroom.formulary.judgement.pot.PriceBook;
 import stillroom.formulary.judgement.pot.Share;
 import stillroom.formulary.material.ChargeClass;
 import stillroom.formulary.material.Family;
@@ -308,12 +307,7 @@ final class Requirements {
         Map<String, List<Share>> contents = new LinkedHashMap<>();
         candidates.forEach(one -> contents.put(one.key(), one.contents()));
         List<Double> even = values(candidates, one -> 1.0 / candidates.size());
-        Pot pot = Pot.open(
-                subject(even),
-                recast.book(),
-                PriceBook.ofCards(recast.book()),
-                recast.evaluator().rules(),
-                recast.asOf());
+        Pot pot = recast.pot(subject(even));
         for (LegalCeilings ceiling : LegalCeilings.of(pot, recast.asOf(), contents)) {
             List<Double> values = values(candidates, one -> ceiling.counted().getOrDefault(one.key(), 0.0));
             Requirement bare =

@@ -53,7 +53,8 @@ final class HeadingWords {
         put(
                 FIRST,
                 Meaning.STOCK,
-                ".*(\\bstock\\b|on hand|bestand(?!teil)|vorrat|inventory|\\bstored\\b|en stock|existencias|giacenza|voorraad|pack ?size|gebinde|in house).*");
+                ".*(\\bstock\\b|on hand|" + ListWords.GERMAN_STOCK
+                        + "|vorrat|inventory|\\bstored\\b|en stock|existencias|giacenza|voorraad|pack ?size|gebinde|in house).*");
         put(
                 FIRST,
                 Meaning.SUPPLIER,

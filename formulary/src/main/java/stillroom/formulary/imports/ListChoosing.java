@@ -13,7 +13,8 @@ import java.util.regex.Pattern;
 /** Decides which columns of a list give price, pack and stock: by arithmetic first, then by their headings. */
 final class ListChoosing {
     private static final Pattern UNIT_FOR_ALL = Pattern.compile(
-            ".*(stock|weights?|quantit|amounts?|bestand(?!teil)|bestande|mengen?|gewicht|poids|pesos?|pesi|voorraad|gewichten|giacenze|existencias|everything|all|alles|alle angaben|tout).{0,30}\\b(?:in|en) (kg|kilos?|g|grams?|gramm|grammes|gramos|grammi|gram)\\b.*");
+            ".*(stock|weights?|quantit|amounts?|" + ListWords.GERMAN_STOCK
+                    + "|bestande|mengen?|gewicht|poids|pesos?|pesi|voorraad|gewichten|giacenze|existencias|everything|all|alles|alle angaben|tout).{0,30}\\b(?:in|en) (kg|kilos?|g|grams?|gramm|grammes|gramos|grammi|gram)\\b.*");
 
     private static final String CODED = "(?=.*\\p{L})(?=.*\\d)[\\p{L}\\d./_-]{3,}";
 

@@ -16,7 +16,8 @@ import java.util.regex.Pattern;
  */
 record ListEvidence(int list, int formula, boolean shares, boolean whole, boolean bare) {
     private static final Pattern SHELF_TITLE = Pattern.compile(
-            ".*(\\bstock|inventory|inventur|lager|bestand(?!teil)|inventaire|inventario|voorraad|giacenz|magazzino|almacen|existencias|cupboard|shelf|larder|vorrat|valuation).*");
+            ".*(\\bstock|inventory|inventur|lager|" + ListWords.GERMAN_STOCK
+                    + "|inventaire|inventario|voorraad|giacenz|magazzino|almacen|existencias|cupboard|shelf|larder|vorrat|valuation).*");
     private static final Pattern LIST_TITLE = Pattern.compile(
             ".*(price|preis|tarif|listino|prijs|precios|prezzi|prix|shopping|einkauf|raw material|rohstoffliste|rohstoffe\\b|matieres premieres|materias primas|materie prime|grondstoffen|order list|bestell|\\brm list|material list|materials list|supplier|lieferant|fournisseur).*");
     private static final Pattern BATCH_TITLE = Pattern.compile(
@@ -122,8 +123,8 @@ record ListEvidence(int list, int formula, boolean shares, boolean whole, boolea
 
     private static boolean isSaidOfValue(ListTable table) {
         return table.columns(Meaning.VALUE).stream()
-                .anyMatch(column ->
-                        Folding.of(column.heading()).matches(".*(val|wert|waarde|worth|stock|bestand(?!teil)).*"));
+                .anyMatch(column -> Folding.of(column.heading())
+                        .matches(".*(val|wert|waarde|worth|stock|" + ListWords.GERMAN_STOCK + ").*"));
     }
 
     private static boolean isShare(Cell cell) {

@@ -15,6 +15,9 @@ final class ListWords {
     static final String CURRENCY =
             "€|\\$|£|¥|(?<!\\p{L})(eur|euros?|usd|gbp|chf|sfr|fr\\.|dollars?|pounds? sterling|sterling|pln|sek|nok|dkk|czk)(?!\\p{L})";
 
+    /** "Bestand" is a stock, "Bestandteil" an ingredient. */
+    static final String GERMAN_STOCK = "bestand(?!teil)";
+
     private static final Pattern MONEY = Pattern.compile(CURRENCY);
     private static final String MASS_WORD =
             "(kg|kgs|kilos?|kilogram\\w*|g|gr|gms?|grams?|gramm|grammes?|gramos|grammi|gram|mg|oz|ounces?|lbs?)(?!\\p{L})";
@@ -43,7 +46,8 @@ final class ListWords {
     private static final Pattern PRICE_WORDS = Pattern.compile(
             ".*(price|\\bcosts?\\b|preis|\\bkosten\\b|\\bek\\b|einkauf|\\bprix\\b|\\bcout\\b|\\btarifs?\\b|precio|\\bcostes?\\b|\\bcosto\\b|prezzo|prijs|\\bpaid\\b|bezahlt|\\bpaye\\b|pagado|pagato|betaald|\\brate\\b|\\bpris\\b|\\bcena\\b|\\bhinta\\b|\\bpreco\\b|kostet|\\bp\\.?u\\.? ?(ht|ttc)?$).*|(?!.*(?<!\\p{L})[mk]?g ?(/|per|pro|por|par|pour|auf|je|in|su|op|for|ogni|cada) ?\\d* ?k?g(?!\\p{L})).*((?<!\\p{L})(per|pro|je|por|par|al|au|el) |/ ?)(kg|kilo|\\d+ ?g)(?!\\p{L}).*");
     private static final Pattern STOCK_WORDS = Pattern.compile(
-            ".*(\\bstock\\b|on[ -]hand|bestand(?!teil)|vorrat|inventory|inventur|inventaire|inventario|\\bstored\\b|existencia|giacenza|rimanen|\\bscort[ae]\\b|voorraad|in[ -]house|\\bleft\\b|\\bhave\\b|remain|restant|restmenge|restbestand|\\brest\\b|\\breste\\b|\\bresto\\b|queda|still here|still there|disponib|available|verfugbar|vorhanden|noch da|lagermenge|lagernd|auf lager|am lager|\\blager\\b|resterend|\\bcount(ed)?\\b|in (the )?(cupboard|cabinet|fridge|store)|on (the )?shelf|\\bistbestand|aanwezig|\\bholding).*");
+            ".*(\\bstock\\b|on[ -]hand|" + GERMAN_STOCK
+                    + "|vorrat|inventory|inventur|inventaire|inventario|\\bstored\\b|existencia|giacenza|rimanen|\\bscort[ae]\\b|voorraad|in[ -]house|\\bleft\\b|\\bhave\\b|remain|restant|restmenge|restbestand|\\brest\\b|\\breste\\b|\\bresto\\b|queda|still here|still there|disponib|available|verfugbar|vorhanden|noch da|lagermenge|lagernd|auf lager|am lager|\\blager\\b|resterend|\\bcount(ed)?\\b|in (the )?(cupboard|cabinet|fridge|store)|on (the )?shelf|\\bistbestand|aanwezig|\\bholding).*");
     private static final Pattern NAME_WORDS = Pattern.compile(
             "(the |raw |list of )*(artikel|article|articulo|articolo|ware|produkte?|product|producto|prodotto|produit|designation|bezeichnung|libelle|denominazione|denominacion|omschrijving|benaming|intitule|raw materials?|rm name|trade name|handelsname|nom commercial|nombre comercial|nome commerciale|handelsnaam|product name|ingredient name|material name)\\b.*");
     private static final Map<Meaning, Pattern> FIRST = new LinkedHashMap<>();
